@@ -25,6 +25,7 @@ internal sealed class ArgumentType(string code, string factory = "Of")
         ["edge"] = new(Engine + "Geometry.EdgeName", "Name"),
         ["part"] = new(Engine + "Patterns.Panels.PartName", "Name"),
         ["id"] = new("string", "Id"),
+        ["item"] = new("string", "Item"),
         ["field"] = new("string", "Field"),
         ["message"] = new(Engine + "Messages.Message"),
     };

@@ -10,6 +10,7 @@ using CushionService.Engine.Specifications.Outlines;
 using CushionService.Engine.Specifications.Practices;
 using CushionService.Engine.Specifications.Shapes;
 using CushionService.Engine.Specifications.Stocks;
+using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Instructions;
 
@@ -108,6 +109,10 @@ internal sealed class CoverPlan
 
     /// <summary>Seam allowance.</summary>
     public Length Allowance => Cushion.SeamAllowance;
+
+    /// <summary>What an edging runs round, as its piece is called: a bolster has ends where others have side panels.</summary>
+    /// <param name="place">Where the edging is.</param>
+    public Message Bearing(EdgingPlace place) => StepTexts.Place(place, Cushion.Construction == Construction.Bolster);
 
     /// <summary>The unit of a part.</summary>
     /// <exception cref="InvalidOperationException">The part is an addition, such as a tie, or not of this cover.</exception>

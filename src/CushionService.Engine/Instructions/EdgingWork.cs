@@ -54,7 +54,7 @@ internal static class EdgingWork
             .Making(made);
         foreach (EdgingLoop loop in strip.At.Select(place => EdgingLoop.Of(plan.Pattern, place)))
         {
-            Message where = StepTexts.Place(loop.Place);
+            Message where = plan.Bearing(loop.Place);
             Message text =
                 flat ? StepTexts.PipingBaste(where, loop.Length, loop.IsClosed, plan.Workroom.Trims.WeltOverlap)
                 : loop.Place == EdgingPlace.Corners ? StepTexts.WeltCorners(loop.Length)
@@ -72,7 +72,7 @@ internal static class EdgingWork
         yield return new Work(StepTexts.FlangeMake, strips).Making(made);
         foreach (EdgingLoop loop in flange.At.Select(place => EdgingLoop.Of(plan.Pattern, place)))
         {
-            yield return Basted(plan, loop, StepTexts.FlangeBaste(StepTexts.Place(loop.Place), loop.Length), strips).After(made);
+            yield return Basted(plan, loop, StepTexts.FlangeBaste(plan.Bearing(loop.Place), loop.Length), strips).After(made);
         }
     }
 
@@ -86,12 +86,7 @@ internal static class EdgingWork
             var made = new State(StateKind.Made, strips[0]);
             Length? hem = ruffle.Lining == RuffleLining.Folded ? null : plan.Workroom.Trims.RuffleHem;
             yield return new Work(StepTexts.RuffleMake(strips.Length, hem), strips).Making(made);
-            Message text = StepTexts.RuffleBaste(
-                StepTexts.Place(loop.Place),
-                gathering.OtherFor(loop.Length),
-                loop.Length,
-                plan.HasCorners
-            );
+            Message text = StepTexts.RuffleBaste(plan.Bearing(loop.Place), gathering.OtherFor(loop.Length), loop.Length, plan.HasCorners);
             yield return Basted(plan, loop, text, strips).After(made);
         }
     }

@@ -19,7 +19,7 @@ internal static class TrimWork
         Length overlap = plan.Workroom.Trims.WeltOverlap;
         foreach (EdgingLoop loop in trim.At.Select(place => EdgingLoop.Of(plan.Pattern, place)))
         {
-            Message where = StepTexts.Place(loop.Place);
+            Message where = plan.Bearing(loop.Place);
             yield return trim.IsCaught
                 ? EdgingWork.Basted(
                     plan,
@@ -39,7 +39,7 @@ internal static class TrimWork
             (int Number, Seam Seam)[] seams = [.. SeamsOf(plan, loop)];
             bool opens = seams.Any(one => one.Seam.Kind is SeamKind.Zipper or SeamKind.Gap),
                 both = seams.All(one => plan.UnitOf(one.Seam.One[0].Part).IsFace && plan.UnitOf(one.Seam.Other[0].Part).IsFace);
-            Message text = StepTexts.Topstitch(StepTexts.Place(loop.Place), topstitch.Distance, topstitch.Rows, loop.Length, both, opens);
+            Message text = StepTexts.Topstitch(plan.Bearing(loop.Place), topstitch.Distance, topstitch.Rows, loop.Length, both, opens);
             yield return both || seams.Contains(plan.Seams.Last(one => !CoverSeams.IsNotch(one.Seam)))
                 ? Turned(plan, loop, text)
                 : Along(plan, loop, text).After([.. seams.Select(one => new State(StateKind.Sewn, Seam: one.Number))]);

@@ -51,8 +51,11 @@ public enum ArgumentKind
     /// <summary>A word of the contract, in kebab case.</summary>
     Word,
 
-    /// <summary>What the caller gave: an id, an item, a word that is unknown. Written as it is.</summary>
+    /// <summary>What the caller gave: an id, a word that is unknown. Written as it is.</summary>
     Id,
+
+    /// <summary>What is bought, as prices name it; a name that is the service's own is written in the reader's language.</summary>
+    Item,
 
     /// <summary>A field of the contract, in words.</summary>
     Field,

@@ -19,8 +19,8 @@ public readonly record struct MessageArgument
     /// that is set, else 0.</summary>
     public decimal Number => _number;
 
-    /// <summary>The currency's code, the sale's amount, the name, word, id or field, the message, or the list; null for what is a number
-    /// alone.</summary>
+    /// <summary>The currency's code, the sale's amount, the name, word, id, item or field, the message, or the list; null for what is a
+    /// number alone.</summary>
     public object? Value => _value;
 
     /// <summary>A length.</summary>
@@ -76,6 +76,9 @@ public readonly record struct MessageArgument
 
     /// <summary>What the caller gave.</summary>
     public static MessageArgument Id(string text) => new(ArgumentKind.Id, 0, text);
+
+    /// <summary>What is bought, by the name that prices have.</summary>
+    public static MessageArgument Item(string text) => new(ArgumentKind.Item, 0, text);
 
     /// <summary>A field, in words.</summary>
     public static MessageArgument Field(string words) => new(ArgumentKind.Field, 0, words);

@@ -10,7 +10,9 @@ namespace CushionService.Engine.Messages;
 /// <param name="language">The reader's language.</param>
 /// <param name="unit">The order's unit of length; with inches go feet, pounds and pounds of force, else litres, kilograms and
 /// newtons.</param>
-public sealed class MessageWriter(Language language, LengthUnit unit)
+/// <param name="spellsNames">Whether English, too, has parts and edges in words, as paper has them: boxing (panel 1), and not the answer's
+/// boxing-1.</param>
+public sealed class MessageWriter(Language language, LengthUnit unit, bool spellsNames = false)
 {
     /// <summary>The text of a message.</summary>
     /// <param name="message">The message; its arguments may be messages, too.</param>
@@ -83,10 +85,10 @@ public sealed class MessageWriter(Language language, LengthUnit unit)
                 }
 
                 break;
-            case ArgumentKind.Name when written != Language.English && argument.Value is INamed named:
+            case ArgumentKind.Name when (spellsNames || written != Language.English) && argument.Value is INamed named:
                 Write(text, named.ToMessage());
                 break;
-            case ArgumentKind.Name or ArgumentKind.Word or ArgumentKind.Id or ArgumentKind.Field:
+            case ArgumentKind.Name or ArgumentKind.Word or ArgumentKind.Id or ArgumentKind.Item or ArgumentKind.Field:
                 int word = text.Length;
                 text.Append(Words(argument, written));
                 Euphony.Mend(text, word, written);
@@ -99,12 +101,13 @@ public sealed class MessageWriter(Language language, LengthUnit unit)
         }
     }
 
-    private static string Words(in MessageArgument argument, Language written) =>
+    private string Words(in MessageArgument argument, Language written) =>
         argument.Value switch
         {
             ContractWord word => Vocabulary.Of(word, written),
-            EdgeName edge => Vocabulary.Of(edge, written),
+            EdgeName edge => Vocabulary.Of(edge, written, spellsNames),
             string words when argument.Kind == ArgumentKind.Field => Isolates.Of(FieldText.In(written, words)),
+            string item when argument.Kind == ArgumentKind.Item => Isolates.Of(Vocabulary.OfItem(item, written)),
             string id => Isolates.Of(id),
             { } other => other.ToString()!,
             null => "",

@@ -44,7 +44,7 @@ internal static class Printing
             Purpose.Making,
             (order, cancellation) =>
             {
-                (Quote quote, QuoteAnswer answer) = Purposes.Quoted(order, cancellation);
+                (Quote quote, QuoteAnswer answer) = Purposes.Quoted(order, cancellation, onPaper: true);
                 Job job = Job.Of(answer, quote, order.Order, order.Language, JobPictures.Of(quote, order.Language));
                 Paper? named = paper is null ? null : Paper.Named(paper);
                 Sheet sheet = detail switch

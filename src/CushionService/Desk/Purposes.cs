@@ -123,12 +123,13 @@ internal static class Purposes
     /// <exception cref="OperationCanceledException">The caller cancelled.</exception>
     /// <param name="order">A sound order.</param>
     /// <param name="cancellation">Cancels the search.</param>
-    internal static (Quote Quote, QuoteAnswer Answer) Quoted(CheckedOrder order, CancellationToken cancellation)
+    /// <param name="onPaper">Whether it will be printed.</param>
+    internal static (Quote Quote, QuoteAnswer Answer) Quoted(CheckedOrder order, CancellationToken cancellation, bool onPaper = false)
     {
         Quote quote = QuotePipeline.Of(order.Drafting, cancellation);
         OrderMetrics.Count(quote.Yardages);
         // The wording adds a warning of its own when the total leaves out what has no price.
-        return (quote, WordsOf(order).Quote(order.Order, quote));
+        return (quote, WordsOf(order, onPaper).Quote(order.Order, quote));
     }
 
     private static QuoteAnswer QuoteAll(CheckedOrder order, CancellationToken cancellation) => Quoted(order, cancellation).Answer;
@@ -152,7 +153,8 @@ internal static class Purposes
         );
     }
 
-    private static AnswerWording WordsOf(CheckedOrder order) => new(order.Language, order.Drafting.Order.Unit, order.Warnings);
+    private static AnswerWording WordsOf(CheckedOrder order, bool onPaper = false) =>
+        new(order.Language, order.Drafting.Order.Unit, order.Warnings, onPaper);
 
     // One yardage for each fabric, counted in the metrics.
     private static ImmutableArray<Yardage> LaidOut(CheckedOrder order, CancellationToken cancellation)

@@ -64,7 +64,7 @@ internal sealed class OrderUnits(Units units, Language language = Language.Engli
     /// <summary>A measure as a number of the answer's units.</summary>
     public double From(Length length) => (double)length.In(Unit);
 
-    private MessageWriter Writer => _writer ??= new MessageWriter(language, Unit);
+    private MessageWriter Writer => _writer ??= new MessageWriter(language, Unit, spellsNames: true);
 
     // A number with a decimal point, as the language writes it.
     private string Written(string number) => Writer.Measure(number);

@@ -15,20 +15,15 @@ internal static class PieceNames
     // What is between the cushion and its part in a label.
     private const string Before = ", ";
 
-    /// <summary>The pieces, each with a label in a language whose readers do not read ids: a piece of a cushion without a label has the
-    /// cushion's id and the part in that language. In English an id reads as words.</summary>
+    /// <summary>The pieces, each with a label in the reader's words, which are those of the steps. In English the part of the answer reads
+    /// as words for most pieces: they stay as they are.</summary>
     /// <param name="pieces">The pieces as they are answered.</param>
     /// <param name="drafting">The same as the engine has them, in the same order.</param>
     /// <param name="language">The reader's language.</param>
     public static IReadOnlyList<PieceAnswer> OnPaper(IReadOnlyList<PieceAnswer> pieces, Drafting drafting, Language language)
     {
-        if (language == Language.English)
-        {
-            return pieces;
-        }
-
-        var writer = new MessageWriter(language, LengthUnit.Millimetre);
-        return [.. pieces.Zip(drafting.Pieces, (piece, cut) => Named(piece, cut, writer))];
+        var writer = new MessageWriter(language, LengthUnit.Millimetre, spellsNames: true);
+        return [.. pieces.Zip(drafting.Pieces, (piece, cut) => Named(piece, cut, language, writer))];
     }
 
     /// <summary>The pieces as <see cref="OnPaper(IReadOnlyList{PieceAnswer}, Drafting, Language)"/> names them, each with the label of its
@@ -39,18 +34,13 @@ internal static class PieceNames
     public static IReadOnlyList<PieceAnswer> WithFabrics(IReadOnlyList<PieceAnswer> pieces, Drafting drafting, Language language) =>
         [.. OnPaper(pieces, drafting, language).Zip(drafting.Pieces, (piece, cut) => piece with { Fabric = drafting.Fabric(cut).Name })];
 
-    /// <summary>The seams, each with its edges as the reader's language names them; in English as the answer has them.</summary>
+    /// <summary>The seams, each with its edges as the steps name them.</summary>
     /// <param name="seams">The seams as they are answered.</param>
     /// <param name="drafting">The same as the engine has them, in the same order.</param>
     /// <param name="language">The reader's language.</param>
     public static IReadOnlyList<SeamAnswer> OnPaper(IReadOnlyList<SeamAnswer> seams, Drafting drafting, Language language)
     {
-        if (language == Language.English)
-        {
-            return seams;
-        }
-
-        var writer = new MessageWriter(language, LengthUnit.Millimetre);
+        var writer = new MessageWriter(language, LengthUnit.Millimetre, spellsNames: true);
         return
         [
             .. seams.Zip(
@@ -71,11 +61,14 @@ internal static class PieceNames
             ? [label, label[(at + Before.Length)..]]
         : [label];
 
-    private static PieceAnswer Named(PieceAnswer piece, CutPiece cut, MessageWriter writer) =>
-        piece.Label is null && cut.Cushion is { } cushion
-            ? piece with
-            {
-                Label = writer.Text(AnswerTexts.PieceOf(cushion.Id, writer.Text(cut.Part.ToMessage()))),
-            }
-            : piece;
+    private static PieceAnswer Named(PieceAnswer piece, CutPiece cut, Language language, MessageWriter writer)
+    {
+        if (cut.Cushion is not { } cushion || (language != Language.English && piece.Label is not null))
+        {
+            return piece;
+        }
+
+        string part = writer.Text(cut.Part.ToMessage());
+        return part == piece.Part ? piece : piece with { Label = writer.Text(AnswerTexts.PieceOf(cushion.Name, part)) };
+    }
 }

@@ -17,13 +17,14 @@ namespace CushionService.Wording;
 /// <param name="language">The reader's language.</param>
 /// <param name="unit">The order's unit.</param>
 /// <param name="warnings">What is allowed but unwise.</param>
-internal sealed class AnswerWording(Language language, LengthUnit unit, ImmutableArray<Violation> warnings)
+/// <param name="onPaper">Whether sentences name parts and edges in words in English too.</param>
+internal sealed class AnswerWording(Language language, LengthUnit unit, ImmutableArray<Violation> warnings, bool onPaper = false)
 {
     private const int FullnessDigits = 4;
 
     private static readonly Func<Yardage, Violation?>[] LayoutNotes = [BroughtNote.Of, MotifNote.Of, WeltNote.Of];
 
-    private readonly MessageWriter _writer = new(language, unit);
+    private readonly MessageWriter _writer = new(language, unit, onPaper);
 
     public IReadOnlyList<ViolationAnswer> Warnings => ViolationWording.Of(warnings, language, unit);
 

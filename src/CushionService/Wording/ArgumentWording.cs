@@ -56,7 +56,7 @@ internal static class ArgumentWording
                 }
 
                 return list;
-            case ArgumentKind.Name or ArgumentKind.Word or ArgumentKind.Id or ArgumentKind.Field:
+            case ArgumentKind.Name or ArgumentKind.Word or ArgumentKind.Id or ArgumentKind.Item or ArgumentKind.Field:
                 return argument.Value!.ToString();
             default:
                 return Number(Measure(argument, unit));

@@ -1,4 +1,6 @@
+using CushionService.Engine.Instructions;
 using CushionService.Engine.Measures;
+using CushionService.Engine.Messages;
 using CushionService.Engine.Patterns.Additions;
 using CushionService.Engine.Patterns.Panels;
 using CushionService.Engine.Quoting;
@@ -7,6 +9,7 @@ using CushionService.Engine.Specifications.Closures;
 using CushionService.Engine.Specifications.Fillings;
 using CushionService.Engine.Specifications.Outlines;
 using CushionService.Engine.Specifications.Shapes;
+using CushionService.Engine.Specifications.Trimmings;
 using static CushionService.Engine.Tests.Instructions.StepOrder;
 
 namespace CushionService.Engine.Tests.Instructions;
@@ -31,6 +34,26 @@ public sealed class BolsterStepFacts
             "Open the zipper halfway",
             "Sew right-end to it"
         );
+
+    // Its piece is called "Stirnseite", and so is what the edging is sewn to; a waterfall has side panels there.
+    [Theory]
+    [InlineData(true, "auf die rechte Stoffseite der linken Stirnseite", "le panneau d’extrémité gauche", "el extremo izquierdo")]
+    [InlineData(false, "auf die rechte Stoffseite des linken Seitenteils", "le panneau latéral gauche", "el paño lateral izquierdo")]
+    public void An_edging_is_on_what_its_piece_is_called(bool end, string german, string french, string spanish)
+    {
+        Message text = StepTexts.WeltRound(StepTexts.Place(EdgingPlace.Left, end), In(25), false, In(2));
+
+        Assert.Contains(german, new MessageWriter(Language.German, LengthUnit.Inch).Text(text), StringComparison.Ordinal);
+        Assert.Contains(french, new MessageWriter(Language.French, LengthUnit.Inch).Text(text), StringComparison.Ordinal);
+        Assert.Contains(spanish, new MessageWriter(Language.Spanish, LengthUnit.Inch).Text(text), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void An_edging_of_a_bolster_is_on_its_ends()
+    {
+        var gimp = new BoughtTrimSpecification([EdgingPlace.Left], EdgingKind.Gimp, TrimAttachment.SewnOn, In(0.5m));
+        InOrder(Roll with { Trim = Roll.Trim with { Edging = gimp } }, "over the seam of the left end");
+    }
 
     [Fact]
     public void A_gathered_roll_is_drawn_up_and_a_sweet_is_tied_once_it_is_filled()

@@ -66,13 +66,79 @@ public sealed class VocabularyFacts
     [Theory]
     [InlineData("English", "side-3-top")]
     [InlineData("German", "Seite 3 oben")]
-    [InlineData("French", "côté 3 supérieur")]
-    [InlineData("Spanish", "lado 3 superior")]
+    [InlineData("French", "du côté 3 supérieur")]
+    [InlineData("Spanish", "del lado 3 superior")]
     public void So_is_an_edge(string language, string text)
     {
         EdgeName edge = new EdgeName(EdgeWord.Side, 3).With(EdgeWord.Top);
         Assert.Equal(text, new MessageWriter(Enum.Parse<Language>(language), LengthUnit.Inch).Text(Said(MessageArgument.Name(edge))));
     }
+
+    [Theory]
+    [InlineData("boxing (panel 2)", "boxing-2")]
+    [InlineData("side right", "right")]
+    [InlineData("right end", "right-end")]
+    public void On_paper_a_part_is_spelled_in_English_too(string text, string name)
+    {
+        PartName part = (
+            (PartName[])[PartName.Boxing with { Stretch = 2 }, PartName.Side(EdgeName.Right), PartName.End(EdgeName.Right)]
+        ).Single(part => part.ToString() == name);
+
+        Assert.Equal(text, new MessageWriter(Language.English, LengthUnit.Inch, spellsNames: true).Text(Said(MessageArgument.Name(part))));
+    }
+
+    [Fact]
+    public void So_is_an_edge_on_paper() =>
+        Assert.Equal(
+            "left return top",
+            new MessageWriter(Language.English, LengthUnit.Inch, spellsNames: true).Text(
+                Said(MessageArgument.Name(EdgeName.Left.With(EdgeWord.Return).With(EdgeWord.Top)))
+            )
+        );
+
+    // An adjective follows "panneau latéral" and "paño lateral"; a noun needs its article: "the side panel of the right step".
+    [Theory]
+    [InlineData("French", "panneau latéral du décrochement droit", "panneau latéral de l’oreille droite", "panneau latéral du bout droit")]
+    [InlineData("Spanish", "paño lateral del escalón derecho", "paño lateral de la oreja derecha", "paño lateral del extremo derecho")]
+    [InlineData("German", "Seitenteil Absatz rechts", "Seitenteil Ohr rechts", "Seitenteil Ende rechts")]
+    public void A_side_panel_of_a_step_has_an_article_like_that_of_an_ear(string language, string step, string ear, string arm) =>
+        Assert.Equal(
+            [step, ear, arm],
+            ((EdgeWord[])[EdgeWord.Step, EdgeWord.Ear, EdgeWord.End]).Select(word =>
+                new MessageWriter(Enum.Parse<Language>(language), LengthUnit.Inch).Text(
+                    Said(MessageArgument.Name(PartName.Side(EdgeName.Right.With(word))))
+                )
+            )
+        );
+
+    // "Pestaña" is feminine and so cannot have the edge's adjective; "dessous" is masculine.
+    [Fact]
+    public void An_adjective_agrees_with_the_part()
+    {
+        var flange = new PartName(PartKind.Flange) { Run = EdgeName.Front };
+        PartName half = PartName.Bottom with { Half = FaceHalf.Right };
+
+        Assert.Equal(
+            "pestaña del borde delantero",
+            new MessageWriter(Language.Spanish, LengthUnit.Inch).Text(Said(MessageArgument.Name(flange)))
+        );
+        Assert.Equal("dessous droit", new MessageWriter(Language.French, LengthUnit.Inch).Text(Said(MessageArgument.Name(half))));
+    }
+
+    [Theory]
+    [InlineData("foam", "Schaumstoff")]
+    [InlineData("end-cord", "Abbindeschnur")]
+    [InlineData("hook-and-loop-tape", "Klettband")]
+    [InlineData("HR 35", "HR 35")]
+    public void What_is_bought_has_a_word_where_its_name_is_the_services_own(string item, string word)
+    {
+        Assert.Equal(word, new MessageWriter(Language.German, LengthUnit.Inch).Text(Said(MessageArgument.Item(item))));
+        Assert.Equal(item, new MessageWriter(Language.English, LengthUnit.Inch).Text(Said(MessageArgument.Item(item))));
+    }
+
+    [Fact]
+    public void Every_filling_has_a_word_to_be_bought_by() =>
+        Assert.All(Enum.GetNames<LooseFill>(), name => Assert.NotNull(WordTexts.Find($"item-{MessageArgument.Kebab(name)}")));
 
     // The same sentence in every language: the value alone.
     private static Message Said(MessageArgument value) =>

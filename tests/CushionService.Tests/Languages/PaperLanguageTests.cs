@@ -89,6 +89,73 @@ public sealed partial class PaperLanguageTests(RunningService service) : IClassF
         Assert.Contains("L…<", html, StringComparison.Ordinal);
     }
 
+    // Boxing of two panels, and sides that return to the back. An id is for programs: it is in attributes, and people never read it.
+    [Theory]
+    [InlineData("quotes?detail=full")]
+    [InlineData("quotes?detail=project")]
+    [InlineData("labels")]
+    [InlineData("pieces")]
+    public async Task An_English_paper_calls_a_piece_by_one_name(string call)
+    {
+        string order = Order.Replace(""" "kind": "tee", "width": 25, "depth": 24, "earDepth": 6, "earWidth": 3 """, Seat);
+        string html = await PaperAsync("en", call, order);
+        string words = Tags().Replace(html, " ");
+
+        Assert.NotEqual(Order, order);
+        Assert.DoesNotMatch(JoinedWords(), words);
+        if (call != "pieces")
+        {
+            Assert.Contains("boxing (panel 2)", words, StringComparison.Ordinal);
+        }
+    }
+
+    // What is bought by the service's own name is in the reader's words, in sentences as in lists.
+    [Theory]
+    [InlineData("de", "Schaumstoff, 45 cm × 45 cm, 4 cm stark", "Schaumstoff, Klebstoff, Reißverschluss, Knöpfe, Heftgarn, Garn")]
+    [InlineData("fr", "mousse, 45 cm sur 45 cm", "mousse, colle, fermeture à glissière, boutons, ficelle, fil")]
+    [InlineData("es", "espuma, 45 cm por 45 cm", "espuma, adhesivo, cremallera, botones, bramante, hilo")]
+    public async Task What_is_bought_has_no_name_in_English(string language, string step, string bought)
+    {
+        const string Tufted = """
+            { "units": "cm", "currency": "EUR", "cushions": [
+              { "id": "k1", "construction": "boxed", "outline": { "kind": "rectangle", "width": 45, "depth": 45 }, "thickness": 8,
+                "closure": { "kind": "zipper" }, "tufts": { "columns": 2, "rows": 2 },
+                "fabrics": { "top": "f1" }, "fill": { "kind": "foam", "layers": [{ "thickness": 4 }, { "thickness": 4 }] } }],
+              "fabrics": [{ "id": "f1", "width": 140, "sold": { "unit": "m", "step": 0.1 }, "price": { "amount": "18.50", "per": "m" } }] }
+            """;
+        string words = Tags().Replace(await PaperAsync(language, "quotes?detail=full", Tufted), " ").Replace('\u00a0', ' ');
+
+        Assert.Contains(step.Replace('\u00a0', ' '), words, StringComparison.Ordinal);
+        Assert.Contains(bought, words, StringComparison.Ordinal);
+        Assert.DoesNotMatch(Bought(), words);
+    }
+
+    // A word of the service's own says what it is, and a form is no foam.
+    [Theory]
+    [InlineData("de", "m Abbindeschnur", "m Klettband", "Den Bezug füllen")]
+    [InlineData("fr", "m de cordon de ligature", "m de ruban auto-agrippant", "Garnir la housse")]
+    [InlineData("es", "m de cordón de atado", "m de cinta de gancho y bucle", "Rellenar la funda")]
+    public async Task A_project_sheet_says_once_what_is_bought(string language, string cord, string tape, string filling)
+    {
+        const string Sweet = """
+            { "units": "cm", "cushions": [
+              { "id": "k1", "construction": "bolster", "outline": { "kind": "circle", "diameter": 20 }, "length": 50,
+                "ends": { "kind": "tied" }, "closure": { "kind": "hook-and-loop" }, "fabrics": { "top": "f1" },
+                "fill": { "kind": "form" } }],
+              "fabrics": [{ "id": "f1", "width": 140, "sold": { "unit": "m", "step": 0.1 } }] }
+            """;
+        string html = await PaperAsync(language, "quotes?detail=project", Sweet);
+        string words = System.Net.WebUtility.HtmlDecode(Tags().Replace(html, " ")).Replace('\u00a0', ' ');
+
+        Assert.Contains(cord, words, StringComparison.Ordinal);
+        Assert.DoesNotContain($"{cord} (", words, StringComparison.Ordinal);
+        Assert.Contains(tape, words, StringComparison.Ordinal);
+        Assert.DoesNotContain($"{tape} (", words, StringComparison.Ordinal);
+        Assert.Contains(filling, words, StringComparison.Ordinal);
+    }
+
+    private const string Seat = """ "kind": "rectangle", "width": 34, "depth": 26 """;
+
     private async Task<string> PaperAsync(string language, string call, string order = Order)
     {
         using HttpRequestMessage request = new(HttpMethod.Post, new Uri($"/v1/{call}", UriKind.Relative))
@@ -112,6 +179,13 @@ public sealed partial class PaperLanguageTests(RunningService service) : IClassF
         RegexOptions.IgnoreCase
     )]
     private static partial Regex English();
+
+    // Parts and edges as programs name them.
+    [GeneratedRegex(@"\b(boxing-\d|left-|right-|back-(top|bottom)|front-(top|bottom)|(top|bottom|boxing|upper|lower)\.[a-z])")]
+    private static partial Regex JoinedWords();
+
+    [GeneratedRegex(@"\b(foam|adhesive|zipper|buttons?|twine|thread|batting)\b", RegexOptions.IgnoreCase)]
+    private static partial Regex Bought();
 
     [GeneratedRegex(@"\d[\u00a0 ]in\b")]
     private static partial Regex InchSymbol();

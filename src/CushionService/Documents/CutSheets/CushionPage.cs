@@ -102,13 +102,12 @@ internal static class CushionPage
 
     private static string Fill(Job job, CushionFillAnswer fill)
     {
-        string stock = job.Quote.Materials.FirstOrDefault(material => material.Item == fill.Stock)?.Label ?? fill.Stock;
         MaterialSizeAnswer? size = fill.Size;
         string? extent = size is { Width: { } width, Depth: { } depth }
             ? size.Thickness is { } thick
                 ? $"{job.Units.Number(width)} × {job.Units.Number(depth)} × {job.Units.Text(thick)}"
                 : job.Units.Size(width, depth)
             : null;
-        return job.Say(SheetTexts.Fill(stock, extent));
+        return job.Say(SheetTexts.Fill(job.NameOf(fill.Stock), extent));
     }
 }

@@ -96,12 +96,16 @@ internal sealed class Job(QuoteAnswer quote, Language language = Language.Englis
     public IReadOnlyDictionary<string, GoodSpecification> Goods { get; private init; } =
         ImmutableDictionary<string, GoodSpecification>.Empty;
 
-    /// <summary>What people call a material: its label, the shop's, or else what prices name it; what has no name but that of its kind is
-    /// named in the reader's words.</summary>
+    /// <summary>What people call a material: its label, the shop's, or else what prices name it; a name that is the service's own is in the
+    /// reader's words.</summary>
     public string NameOf(MaterialAnswer material) =>
         material.Label
         ?? Good(material)?.Label
-        ?? (material.Item.Replace('-', ' ') == KindText.Of(material.Kind) ? Say(SheetTexts.Material(material.Kind)) : material.Item);
+        ?? Say(
+            material.Item.Replace('-', ' ') == KindText.Of(material.Kind)
+                ? SheetTexts.Material(material.Kind)
+                : AnswerTexts.Item(material.Item)
+        );
 
     /// <summary>What people call an item of a price; the item itself where no material is of it.</summary>
     public string NameOf(string item) =>

@@ -1,4 +1,3 @@
-using CushionService.Contract.Answers;
 using CushionService.Engine.Messages;
 
 namespace CushionService.Documents.Drawings;
@@ -44,9 +43,7 @@ internal static class LayoutWords
             [
                 .. placed
                     .GroupBy(piece => piece.Piece.Id, StringComparer.Ordinal)
-                    .Select(copies => DrawingTexts.CountOf(copies.Count(), NameOf(copies.First().Piece, scene.Language))),
+                    .Select(copies => DrawingTexts.CountOf(copies.Count(), copies.First().Piece.Label ?? copies.Key)),
             ]
         );
-
-    private static string NameOf(PieceAnswer piece, Language language) => language == Language.English ? piece.Id : piece.Label ?? piece.Id;
 }

@@ -81,7 +81,7 @@ internal static class CushionPicture
     )
     {
         var source = PictureSource.Of(drafting, cushion, layouts);
-        var words = new PictureWords(source, new MessageWriter(language, drafting.Order.Unit));
+        var words = new PictureWords(source, new MessageWriter(language, drafting.Order.Unit, spellsNames: true));
         string prefix = id ?? $"picture-{source.Cushion.Id}";
         string picture = "";
         // Redrawn more simply until it is small enough; a call's own bound is wider, and refuses what is larger still.
@@ -123,7 +123,7 @@ internal static class CushionPicture
         var source = PictureSource.Of(quote.Drafting, cushion, [.. quote.Yardages.Select(yardage => yardage.Layout)]);
         return StepPicture.Write(
             source,
-            new PictureWords(source, new MessageWriter(language, quote.Drafting.Order.Unit)),
+            new PictureWords(source, new MessageWriter(language, quote.Drafting.Order.Unit, spellsNames: true)),
             id ?? string.Create(CultureInfo.InvariantCulture, $"step-{step + 1}"),
             step + 1,
             pieces.Select(piece => piece.Part).ToHashSet(),

@@ -78,7 +78,7 @@ internal sealed record Lesson(Message Title, Message How)
             ),
             "step.wrap" or "step.wrap-roll" => new(LessonTexts.WrapTitle, LessonTexts.WrapHow),
             "step.insert-foam" => new(LessonTexts.InsertFoamTitle, LessonTexts.InsertFoamHow),
-            "step.insert-roll" => new(LessonTexts.InsertFoamTitle, LessonTexts.InsertRollHow),
+            "step.insert-roll" => new(LessonTexts.FillTitle, LessonTexts.InsertRollHow),
             "step.fill-loose" => new(LessonTexts.FillTitle, LessonTexts.FillHow),
             "step.insert-form" or "step.insert-inner" => new(LessonTexts.InsertFormTitle, LessonTexts.InsertFormHow),
             "step.close-gap" => new(LessonTexts.CloseGapTitle, LessonTexts.CloseGapHow),

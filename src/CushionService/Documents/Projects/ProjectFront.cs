@@ -4,6 +4,7 @@ using CushionService.Documents.Sheets;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Messages;
 using CushionService.Engine.Specifications.Stocks;
+using CushionService.Wording;
 
 namespace CushionService.Documents.Projects;
 
@@ -65,7 +66,9 @@ internal static class ProjectFront
         string quantity = job.Units.Sale(material.Quantity, material.Unit);
         string words = job.Say(SheetTexts.Material(material.Kind)),
             name = job.NameOf(material);
-        string? kind = name.Replace('-', ' ').Contains(words, StringComparison.OrdinalIgnoreCase) ? null : words;
+        // A name of the service's own in the reader's words says what it is.
+        bool known = name != material.Item && name == job.Say(AnswerTexts.Item(material.Item));
+        string? kind = known || name.Replace('-', ' ').Contains(words.Replace('-', ' '), StringComparison.OrdinalIgnoreCase) ? null : words;
 
         LengthUnit? other = (material.Kind, material.Unit) switch
         {

@@ -33,11 +33,11 @@ internal sealed record PatternPiece(int Number, PieceAnswer Answer, PieceAnswer 
     public static IReadOnlyList<PatternPiece> Of(Drafting drafting, LengthUnit unit, Language language)
     {
         IReadOnlyList<PieceAnswer> answers = PieceNames.WithFabrics(
-            new AnswerWording(language, unit, []).Pieces(drafting),
+            new AnswerWording(language, unit, [], onPaper: true).Pieces(drafting),
             drafting,
             language
         );
-        IReadOnlyList<PieceAnswer> drawn = new AnswerWording(language, LengthUnit.Millimetre, []).Pieces(drafting);
+        IReadOnlyList<PieceAnswer> drawn = new AnswerWording(language, LengthUnit.Millimetre, [], onPaper: true).Pieces(drafting);
         return [.. drafting.Pieces.Select((piece, i) => new PatternPiece(i + 1, answers[i], drawn[i], PieceLines.Of(piece)))];
     }
 
