@@ -155,12 +155,13 @@ internal sealed class SpanProblem
         long width = Grid.Down(Width);
         if (_corners[number] is { } corner)
         {
-            // A matched piece lies one way: turned, another point of it would be on the motif. What just fits is not pushed off the fabric
-            // by sizes that the grid rounds outward.
-            long most = Math.Max(width - nested.Width, 0),
+            // A matched piece lies one way: turned, another point of it would be on the motif. What just fits is neither made wider than
+            // the fabric nor pushed off it by sizes that the grid rounds outward.
+            long fitted = nested.Width - width <= MostRounded ? Math.Min(nested.Width, width) : nested.Width,
+                most = Math.Max(width - fitted, 0),
                 across = Grid.Down(corner.X);
             across = across > most && across - most <= MostRounded ? most : across;
-            return nested with { Rotations = Rotations.None, Alignment = new Alignment(across, Grid.Down(corner.Y)) };
+            return nested with { Width = fitted, Rotations = Rotations.None, Alignment = new Alignment(across, Grid.Down(corner.Y)) };
         }
 
         bool mayTurn = piece.Rotations == Rotations.QuarterTurns;
