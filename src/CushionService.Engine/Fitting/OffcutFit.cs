@@ -75,6 +75,11 @@ public sealed record OffcutFit(
 
         var search = new OffcutSearch(rooms, pieces, share, cancellation);
         FitVerdict verdict = search.Run(effort);
+        if (verdict == FitVerdict.NotFound && OffcutStrip.OnOne(rooms, pieces, effort, sharedBy, cancellation) is { } alone)
+        {
+            return new OffcutFit(fabric, FitVerdict.Fits, alone, []);
+        }
+
         return new OffcutFit(fabric, verdict, search.Layouts(), search.Unplaced());
     }
 }

@@ -56,11 +56,22 @@ public sealed record OffcutRoom
     public static ImmutableArray<OffcutRoom> Of(FabricSpecification fabric) =>
         [.. fabric.OnHand.Select((offcut, i) => Of(fabric, offcut) with { Lot = LotOf(offcut.Lot ?? fabric.Lot, i) })];
 
-    /// <summary>The fabric as wide as its widest offcut, with which long strips are joined.</summary>
+    /// <summary>The fabric as wide as each of its offcuts, the widest first: long strips and wide faces are joined to suit one of
+    /// them.</summary>
     /// <param name="fabric">A fabric.</param>
-    /// <returns>The fabric itself when it has no offcuts.</returns>
-    public static FabricSpecification Widest(FabricSpecification fabric) =>
-        Of(fabric).Select(room => room.ForStrips).MaxBy(fabric => fabric.Width) ?? fabric;
+    /// <returns>Each width once; the fabric itself when it has no offcuts. Of hides the widest alone, for a search on them takes
+    /// long.</returns>
+    public static ImmutableArray<FabricSpecification> Widths(FabricSpecification fabric)
+    {
+        ImmutableArray<OffcutRoom> rooms = Of(fabric);
+        ImmutableArray<FabricSpecification> widths =
+        [
+            .. rooms.Select(room => room.ForStrips).DistinctBy(one => one.Width).OrderByDescending(one => one.Width),
+        ];
+        return widths.IsEmpty ? [fabric]
+            : rooms.Any(room => !room.Outline.IsEmpty) ? widths[..1]
+            : widths;
+    }
 
     // A strip must lie within a hide's outline, which its box says nothing of.
     private FabricSpecification ForStrips =>

@@ -44,14 +44,14 @@ internal sealed class OffcutSearch(
         if (rooms.Any(room => !room.Outline.IsEmpty))
         {
             // What cannot all fit is laid in one pass: the maker sees what is missing.
-            bool mayFit = PiecesHaveRoom();
+            bool mayFit = OffcutStrip.MayHold(rooms, pieces);
             new HideSearch(rooms, pieces, sharedBy, cancellation).Run(mayFit ? effort : Effort.Quick).CopyTo(_laid, 0);
             return Unplaced().IsEmpty ? FitVerdict.Fits
                 : mayFit ? FitVerdict.NotFound
                 : FitVerdict.Impossible;
         }
 
-        if (!PiecesHaveRoom())
+        if (!OffcutStrip.MayHold(rooms, pieces))
         {
             FillByTurns(Effort.Quick, smallestFirst: false);
             return FitVerdict.Impossible;
@@ -59,7 +59,7 @@ internal sealed class OffcutSearch(
 
         if (rooms is [OffcutRoom only])
         {
-            (FitVerdict verdict, _laid[0]) = Strip(only, pieces, effort);
+            (FitVerdict verdict, _laid[0]) = OffcutStrip.Lay(only, pieces, effort, sharedBy, cancellation);
             if (verdict != FitVerdict.Fits)
             {
                 FillByTurns(Effort.Quick, smallestFirst: false);
@@ -88,45 +88,6 @@ internal sealed class OffcutSearch(
                 .Select(piece => (piece, piece.Quantity - _laid.Sum(laid => laid.Count(one => one.Piece.Id == piece.Id))))
                 .Where(rest => rest.Item2 > 0),
         ];
-
-    // No layout exists when the pieces have more area than the offcuts, or one fits onto none of them.
-    private bool PiecesHaveRoom()
-    {
-        Area needed = pieces.Aggregate(default(Area), (sum, piece) => sum + piece.Quantity * piece.Area);
-        Area given = rooms.Aggregate(default(Area), (sum, room) => sum + room.Area);
-        return needed.SquareNanometres <= given.SquareNanometres && pieces.All(piece => rooms.Any(room => Fits(piece, room)));
-    }
-
-    // By its bounding box, as its grain asks or a quarter turn from it where that is allowed.
-    private static bool Fits(CutPiece piece, OffcutRoom room) =>
-        (piece.Across <= room.Width && piece.Along <= room.Length)
-        || (piece.Rotations == Rotations.QuarterTurns && piece.Along <= room.Width && piece.Across <= room.Length);
-
-    // The kernel stops at the first layout that the strip holds; its bound says when there is none.
-    private (FitVerdict Verdict, ImmutableArray<LaidPiece> Laid) Strip(
-        OffcutRoom room,
-        IReadOnlyList<CutPiece> chosen,
-        Effort effort,
-        int sharing = 1
-    )
-    {
-        if (chosen.Any(piece => !Fits(piece, room)))
-        {
-            return (FitVerdict.Impossible, []);
-        }
-
-        FabricLayout layout = FabricNesting.LayOut(
-            room.Fabric,
-            chosen,
-            SaleGoal.Within(room.Length),
-            effort,
-            sharedBy * sharing,
-            cancellation
-        );
-        return layout.Length <= room.Length ? (FitVerdict.Fits, layout.Placements)
-            : layout.FreeBound > room.Length + room.Start ? (FitVerdict.Impossible, [])
-            : (FitVerdict.NotFound, []);
-    }
 
     // Offcuts narrower or shorter than one step of the grid are left out; sizes go down to the grid, so that nothing overhangs. Each
     // offcut costs its area, so that small ones are used first.
@@ -211,7 +172,11 @@ internal sealed class OffcutSearch(
             bool small =
                 trial.Aggregate(default(Area), (sum, piece) => sum + piece.Quantity * piece.Area).SquareNanometres
                 <= room.Area.SquareNanometres;
-            if (small && ++_trials > 0 && Strip(room, trial, each, sharing) is { Verdict: FitVerdict.Fits } strip)
+            if (
+                small
+                && ++_trials > 0
+                && OffcutStrip.Lay(room, trial, each, sharedBy * sharing, cancellation) is { Verdict: FitVerdict.Fits } strip
+            )
             {
                 laid = strip.Laid;
                 chosen.AddRange(taken);

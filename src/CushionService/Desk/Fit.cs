@@ -22,8 +22,11 @@ internal sealed record Fit(Drafting Drafting, ImmutableArray<OffcutFit> Fabrics,
         : Fabrics.Any(fabric => fabric.Verdict == FitVerdict.NotFound) ? FitVerdict.NotFound
         : FitVerdict.Fits;
 
-    /// <summary>Lays an order onto the fabric on hand; where its fabric may run either way, first up the bolt, then
-    /// railroaded.</summary>
+    /// <summary>How many draftings were laid to find it: one for each width with which strips and faces were joined.</summary>
+    public int Trials { get; init; } = 1;
+
+    /// <summary>Lays an order onto the fabric on hand; where its fabric may run either way, first up the bolt, then railroaded. Strips and
+    /// faces are joined to suit the widest piece on hand, and where that is in vain a narrower one.</summary>
     /// <param name="specified">The order.</param>
     /// <param name="warnings">What is unwise in it.</param>
     /// <param name="effort">How many steps the search may take.</param>
@@ -39,11 +42,11 @@ internal sealed record Fit(Drafting Drafting, ImmutableArray<OffcutFit> Fabrics,
     )
     {
         ImmutableArray<OrderSpecification> trials = GrainTrials.Of(specified);
-        Fit best = OneWay(trials[0], warnings, effort, sharedBy * trials.Length, cancellation);
+        Fit best = new FitWidths(trials[0], warnings, effort, sharedBy * trials.Length, cancellation).Best();
         foreach (OrderSpecification trial in best.Verdict == FitVerdict.Fits ? [] : trials[1..])
         {
             // Impossible in one way is not impossible: the answer is then that of another way.
-            Fit fit = OneWay(trial, warnings, effort, sharedBy * trials.Length, cancellation);
+            Fit fit = new FitWidths(trial, warnings, effort, sharedBy * trials.Length, cancellation).Best();
             best = fit.Verdict == FitVerdict.Fits || best.Verdict == FitVerdict.Impossible ? fit : best;
         }
 
@@ -57,24 +60,18 @@ internal sealed record Fit(Drafting Drafting, ImmutableArray<OffcutFit> Fabrics,
             Fabrics = [.. Fabrics.Select(fabric => fabric.Filled(Effort.Quick, sharedBy, cancellation))],
         };
 
-    // Every fabric as it is specified: its grain runs one way.
-    private static Fit OneWay(
+    /// <summary>Lays pieces that are drafted onto the fabric on hand.</summary>
+    /// <param name="specified">The order; its grain runs one way.</param>
+    /// <param name="drafting">The same, drafted.</param>
+    /// <param name="warnings">What is unwise in it.</param>
+    /// <param name="layOnto">Lays the pieces of a fabric; told how many fabrics are on hand.</param>
+    public static Fit Of(
         OrderSpecification specified,
+        Drafting drafting,
         ImmutableArray<Violation> warnings,
-        Effort effort,
-        int sharedBy,
-        CancellationToken cancellation
+        Func<FabricSpecification, ImmutableArray<CutPiece>, int, OffcutFit> layOnto
     )
     {
-        // Long strips are joined to suit the widest piece on hand, and not the width of the bolt.
-        Drafting drafting = Drafting.Of(
-            specified with
-            {
-                Fabrics = [.. specified.Fabrics.Select(OffcutRoom.Widest)],
-            },
-            sharedBy,
-            cancellation
-        );
         var unknown = ImmutableArray.CreateBuilder<Violation>();
         var fits = ImmutableArray.CreateBuilder<OffcutFit>();
         foreach (FabricSpecification fabric in specified.Fabrics.Where(fabric => !fabric.OnHand.IsEmpty))
@@ -87,9 +84,7 @@ internal sealed record Fit(Drafting Drafting, ImmutableArray<OffcutFit> Fabrics,
                     unknown.Add(note);
                 }
 
-                fits.Add(
-                    OffcutFit.Of(fabric, pieces, effort, sharedBy * specified.Fabrics.Count(used => !used.OnHand.IsEmpty), cancellation)
-                );
+                fits.Add(layOnto(fabric, pieces, specified.Fabrics.Count(used => !used.OnHand.IsEmpty)));
             }
         }
 

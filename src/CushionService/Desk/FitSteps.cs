@@ -48,6 +48,7 @@ internal sealed class FitSteps
     /// <param name="effort">How hard the size is searched.</param>
     public int Deciding(int ways, Effort effort) => SearchCost.SharedBy(DecidingTrials * ways * Cost(effort), _left);
 
-    // What one search of every fabric on hand costs.
-    private long Cost(Effort effort) => _fit.Fabrics.Sum(one => AnswerSteps.CostOf(_fit.Drafting.Pieces, one.Fabric.Id, effort));
+    // What one search of every fabric on hand costs, with every width that the first one tried.
+    private long Cost(Effort effort) =>
+        _fit.Trials * _fit.Fabrics.Sum(one => AnswerSteps.CostOf(_fit.Drafting.Pieces, one.Fabric.Id, effort));
 }

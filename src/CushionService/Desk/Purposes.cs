@@ -139,6 +139,7 @@ internal static class Purposes
     {
         Engine.Specifications.OrderSpecification specified = order.Drafting.Order;
         Fit found = Desk.Fit.Of(specified, order.Intake.Warnings, specified.Effort, 1, cancellation);
+        found = FitAsBought.Of(found, order, cancellation) ?? found;
         var steps = new FitSteps(found, specified.Effort);
         var changes = new FitChanges(steps, cancellation);
         Fit fit = found.Filled(steps.Changes, cancellation);
