@@ -40,9 +40,11 @@ public static class FabricNesting
         CancellationToken cancellation
     )
     {
-        FabricLayout layout = Laid(fabric, pieces, goal, effort, sharedBy, cancellation);
+        CutPiece[] sorted = new PieceOrder(fabric).Of(pieces);
+        FabricLayout layout = Laid(fabric, sorted, goal, effort, sharedBy, cancellation);
+        layout = layout with { Placements = PieceOrder.AsGiven(layout.Placements, pieces) };
         // What is on hand, or asked for, is one length.
-        return goal is null ? BiasBound.Of(RollLayout.Of(layout, pieces, effort, sharedBy, cancellation)) : layout;
+        return goal is null ? BiasBound.Of(RollLayout.Of(layout, sorted, effort, sharedBy, cancellation)) : layout;
     }
 
     private static FabricLayout Laid(

@@ -111,7 +111,7 @@ internal sealed class GrainChoice
         best = IsShorter(other.Sold, best.Sold) ? other : best;
         long each = _steps / 2;
         // From the better plain way on: a cushion or a row that goes the other way may fill what the others leave.
-        foreach (int group in open.Take(turns))
+        foreach (int group in open.OrderByDescending(group => AreaOf(first, group).SquareNanometres).Take(turns))
         {
             // Another way takes about as many steps as each of these two did, which for many pieces on a repeat is more than its share.
             if (_steps + each > _most)
@@ -133,6 +133,15 @@ internal sealed class GrainChoice
                 "grain-chosen",
                 DraftTexts.GrainChosen(_order.Cushions[i].Name, best.Way[i], Taken(best.Sold), Taken(allUp), Taken(allRailroaded))
             );
+    }
+
+    // The fabric of cushions that turn together. The largest turn first, in whichever order they were entered.
+    private Area AreaOf(Drafting drafting, int group)
+    {
+        HashSet<string> cushions = [.. _order.Cushions.Where((_, i) => _groups[i] == group).Select(cushion => cushion.Id)];
+        return drafting
+            .Pieces.Where(piece => piece.Cushion is { } cushion && cushions.Contains(cushion.Id))
+            .Aggregate(default(Area), (sum, piece) => sum + piece.Quantity * piece.Area);
     }
 
     // As hard as the order's own search, or a way could win that sells longer in the end; but a thorough comparison takes too long.
