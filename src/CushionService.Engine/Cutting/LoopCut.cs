@@ -37,9 +37,10 @@ internal static class LoopCut
             outline.West(Name(edge, isAfter), LengthOf(edge, isAfter), edge.Finish);
         }
 
+        ImmutableArray<Edge> drawn = outline.South(EdgeName.Start, ends.Length, ends.Finish).Edges();
         Panel turned = strip with
         {
-            Edges = outline.South(EdgeName.Start, ends.Length, ends.Finish).Edges(),
+            Edges = [.. drawn.Select(edge => strip.Edges.FirstOrDefault(IsStretchOf(edge)) is { } of ? Placed(edge, of) : edge)],
             Stretches = Turned(strip.Stretches!.Value, at),
             CutOpenAt = at,
             // The front comes to lie in one stretch, and the point with it.
@@ -58,6 +59,13 @@ internal static class LoopCut
             !IsCut(edge) ? edge.Length
             : isAfter ? Low(edge) + edge.Length - at
             : at - Low(edge);
+        Func<Edge, bool> IsStretchOf(Edge edge) => of => IsCut(of) && (edge.Name == of.Name || edge.Name == Name(of, isAfter: true));
+        // As the edge runs: to the right below, to the left above.
+        Edge Placed(Edge edge, Edge of)
+        {
+            bool isFirst = (edge.Name == of.Name) == (of.Facing == EdgeFacing.Down);
+            return edge with { Stretch = of.StretchAt(isFirst ? Length.Zero : of.Length - edge.Length) };
+        }
         ImmutableArray<EdgeRef> Now(ImmutableArray<EdgeRef> refs) =>
             refs.Any(edge => edge.Part == strip.Part)
                 ? [.. refs.SelectMany(edge => edge.Part == strip.Part && IsCut(strip[edge.Edge]) ? Both(edge) : [edge])]

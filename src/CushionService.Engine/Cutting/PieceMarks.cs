@@ -6,7 +6,7 @@ using CushionService.Engine.Patterns.Panels;
 namespace CushionService.Engine.Cutting;
 
 /// <summary>The marks of a cut piece: notches where edges run on into each other, at the middle of long edges and at the quarters of very
-/// long ones, dots where the seam line turns a corner, fold lines of hems and turn-ins, an arrow on fabric that may not be turned, and the
+/// long ones, and where a join is sewn to, dots where the seam line turns a corner, fold lines of hems and turn-ins, an arrow on fabric that may not be turned, and the
 /// panel's own.</summary>
 /// <remarks>Centre notches front and back, at the start and stop of a closure, and four round a disc, eight above 24 in (common practice,
 /// no source).</remarks>
@@ -42,17 +42,9 @@ public static class PieceMarks
                 marks.Add(new PieceMark(MarkKind.SeamDot, corner, null, At(piece, corner, MarkTexts.SeamCorner(edge.Name, next.Name))));
             }
 
-            if (edge.Finish.Kind == FinishKind.Seam && edge.Length >= ShortestNotched)
+            if (edge.Finish.Kind == FinishKind.Seam)
             {
-                PieceMark middle = Notch(piece, edge, Share(edge, 2), MarkTexts.NotchMiddle(edge.Name));
-                // The back's middle has two notches, so that front and back cannot be mistaken for each other.
-                marks.Add(edge.Name.First == EdgeWord.Back ? middle with { Kind = MarkKind.DoubleNotch } : middle);
-            }
-
-            if (edge.Finish.Kind == FinishKind.Seam && edge.Length > LongestHalved)
-            {
-                marks.Add(Notch(piece, edge, Share(edge, 1), MarkTexts.NotchFirstQuarter(edge.Name)));
-                marks.Add(Notch(piece, edge, Share(edge, 3), MarkTexts.NotchLastQuarter(edge.Name)));
+                AddNotches(marks, piece, edge);
             }
 
             AddFolds(marks, piece, edge);
@@ -108,8 +100,55 @@ public static class PieceMarks
     private static bool RunsOn(Edge edge, Edge next) =>
         Math.Abs(Math.IEEERemainder(next.Path[0].StartDirection - edge.Path[^1].EndDirection, 2 * Math.PI)) < 1e-4;
 
-    // A number of quarters along the seam line of an edge.
-    private static Length Share(Edge edge, int quarters) => Length.FromNanometres((long)((Int128)edge.Length.Nanometres * quarters / 4));
+    // What is sewn to a joined edge is notched as the whole of it is, and so are its stretches.
+    private static void AddNotches(List<PieceMark> marks, CutPiece piece, Edge edge)
+    {
+        var taken = new List<Length>();
+        Length whole = edge.Stretch.Whole;
+        if (whole >= ShortestNotched && Add(Share(edge, 2), MarkTexts.NotchMiddle(edge.Name)) && edge.Name.First == EdgeWord.Back)
+        {
+            // The back's middle has two notches, so that front and back cannot be mistaken for each other.
+            marks[^1] = marks[^1] with
+            {
+                Kind = MarkKind.DoubleNotch,
+            };
+        }
+
+        if (whole > LongestHalved)
+        {
+            Add(Share(edge, 1), MarkTexts.NotchFirstQuarter(edge.Name));
+            Add(Share(edge, 3), MarkTexts.NotchLastQuarter(edge.Name));
+        }
+
+        foreach (Length join in edge.Joins.Where(join => taken.All(at => Apart(at, join) >= JoinNotches.Nearest)).ToArray())
+        {
+            Add(join, MarkTexts.NotchJoin(edge.Name));
+        }
+
+        bool Add(Length? at, Message what)
+        {
+            if (at is not { } distance)
+            {
+                return false;
+            }
+
+            taken.Add(distance);
+            marks.Add(Notch(piece, edge, distance, what));
+            return true;
+        }
+    }
+
+    private static Length Apart(Length one, Length other) => one > other ? one - other : other - one;
+
+    // A number of quarters along the seam line of an edge; null where that is on another stretch of it, or at the join.
+    private static Length? Share(Edge edge, int quarters)
+    {
+        (Length before, Length whole) = edge.Stretch;
+        Length at = Length.FromNanometres((long)((Int128)whole.Nanometres * quarters / 4)) - before,
+            from = before > Length.Zero ? JoinNotches.Nearest : Length.Zero,
+            to = before + edge.Length < whole ? edge.Length - JoinNotches.Nearest : edge.Length;
+        return at >= from && at <= to ? at : null;
+    }
 
     // On the cut line, square to the seam line.
     private static PieceMark Notch(CutPiece piece, Edge edge, Length distance, Message what)

@@ -43,7 +43,7 @@ internal sealed class CushionDrafting
         // joined.
         IConstruction construction = ConstructionRegistry.Of(cushion.Construction, constructions);
         Pattern whole = InnerCover.AddTo(FaceNames.AddTo(Trim.AddTo(construction.Draft(Cushion), Cushion), Cushion), construction, Cushion);
-        Pattern = PiecedPattern.Of(
+        Pattern pieced = PiecedPattern.Of(
             PatternMatching.On(whole, Cushion, Fabric, RowPrinting.Shift(order, Cushion)),
             Cushion.SeamAllowance,
             role => Longest(Cushion, role),
@@ -52,6 +52,7 @@ internal sealed class CushionDrafting
             Joins,
             isRound: !Cushion.Outline.HasOutsideCorners
         );
+        Pattern = JoinNotches.AddTo(pieced, Cushion.Outline.IsSymmetric);
     }
 
     /// <summary>The cushion, its closure's returns shortened where a join would cross them.</summary>

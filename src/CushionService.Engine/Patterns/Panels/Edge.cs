@@ -35,6 +35,16 @@ public sealed record Edge
     /// <summary>What happens there.</summary>
     public EdgeFinish Finish { get; init; }
 
+    /// <summary>Where it lies on the edge that it is a stretch of; the edge itself where no line has divided it.</summary>
+    public EdgeStretch Stretch
+    {
+        get => field.Whole == Length.Zero ? new EdgeStretch(Length.Zero, Length) : field;
+        init;
+    }
+
+    /// <summary>How far along it joins come of what it is sewn to, where it has notches for them.</summary>
+    public ImmutableArray<Length> Joins { get; init; } = [];
+
     /// <summary>Where it starts.</summary>
     public Point From => Path[0].From;
 
@@ -46,6 +56,10 @@ public sealed record Edge
 
     /// <summary>The way its outside faces; <see cref="EdgeFacing.Aslant"/> unless it is one level or plumb line.</summary>
     public EdgeFacing Facing { get; private init; }
+
+    /// <summary>The stretch of it that begins at a distance along it, for an edge that a line divides.</summary>
+    /// <param name="distance">At least zero.</param>
+    public EdgeStretch StretchAt(Length distance) => new(Stretch.Before + distance, Stretch.Whole);
 
     /// <summary>The edge moved.</summary>
     /// <param name="right">Below zero to the left.</param>

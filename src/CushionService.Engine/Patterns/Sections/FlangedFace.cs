@@ -126,11 +126,23 @@ internal sealed class FlangedFace
         {
             Part = part,
             Role = role,
-            Edges = walk.Edges,
+            Edges = division is null
+                ? walk.Edges
+                : [.. walk.Edges.Select(edge => Stretched(edge, depth - 2 * cut, depth - height - cut, hasFront))],
             Marks = [.. folds],
             Match = new Point(width.HalfUp(), hasFront ? depth.HalfUp() : height - depth.HalfUp()),
         };
     }
+
+    // The sides of a divided face are stretches of the face's own, which run up on the right and down on the left.
+    private static Edge Stretched(Edge edge, Length whole, Length other, bool hasFront) =>
+        (edge.Name == EdgeName.Right && !hasFront) || (edge.Name == EdgeName.Left && hasFront)
+            ? edge with
+            {
+                Stretch = new EdgeStretch(other, whole),
+            }
+        : edge.Name == EdgeName.Right || edge.Name == EdgeName.Left ? edge with { Stretch = new EdgeStretch(Length.Zero, whole) }
+        : edge;
 
     // The allowance of a mitre is trimmed to the flange that it lies in: a deeper one would leave no corner to cut off (common practice, no
     // source).

@@ -102,7 +102,7 @@ internal sealed record Parting(Length At, ImmutableArray<Edge> Before, Immutable
             for (var next = from; next < to; next++)
             {
                 int i = next % stretches.Count;
-                (Edge edge, Segment path, bool isAfter) = stretches[i];
+                (Edge edge, Segment path, bool isAfter, Length along) = stretches[i];
                 if (ReferenceEquals(edge, last))
                 {
                     edges[^1] = edges[^1] with { Path = edges[^1].Path.Add(path) };
@@ -112,7 +112,16 @@ internal sealed record Parting(Length At, ImmutableArray<Edge> Before, Immutable
                 EdgeName name = IsNamed(edges, edge.Name) ? edge.Name.With(Again) : edge.Name;
                 named[i] = new PartedEdge(edge.Name, name, isAfter);
                 // Most edges lie whole on one side.
-                edges.Add(name == edge.Name && edge.Path is [var whole] && whole == path ? edge : edge with { Name = name, Path = [path] });
+                edges.Add(
+                    name == edge.Name && edge.Path is [var whole] && whole == path
+                        ? edge
+                        : edge with
+                        {
+                            Name = name,
+                            Path = [path],
+                            Stretch = edge.StretchAt(along),
+                        }
+                );
                 last = edge;
             }
 
@@ -122,7 +131,7 @@ internal sealed record Parting(Length At, ImmutableArray<Edge> Before, Immutable
     }
 
     // Where the stretches of each side of the line begin; null when the line is not crossed exactly twice.
-    private static (int One, int Other)? Sides(List<(Edge Edge, Segment Path, bool IsAfter)> stretches)
+    private static (int One, int Other)? Sides(List<(Edge Edge, Segment Path, bool IsAfter, Length Along)> stretches)
     {
         (int one, int other) = (-1, -1);
         for (var i = 0; i < stretches.Count; i++)
@@ -173,16 +182,18 @@ internal sealed record Parting(Length At, ImmutableArray<Edge> Before, Immutable
 
     // The edges in pieces that lie on one side of the line each, in the order of the outline; null where a crossing would be rounded so
     // that a piece is longer or shorter than what it was cut from.
-    private static List<(Edge Edge, Segment Path, bool IsAfter)>? InPieces(ImmutableArray<Edge> edges, CrossingLine line)
+    private static List<(Edge Edge, Segment Path, bool IsAfter, Length Along)>? InPieces(ImmutableArray<Edge> edges, CrossingLine line)
     {
-        var stretches = new List<(Edge Edge, Segment Path, bool IsAfter)>(edges.Length + 2);
+        var stretches = new List<(Edge Edge, Segment Path, bool IsAfter, Length Along)>(edges.Length + 2);
         foreach (Edge edge in edges)
         {
+            Length along = Length.Zero;
             foreach (Segment segment in edge.Path)
             {
                 if (SegmentCrossing.IsOnOneSide(segment, line))
                 {
-                    stretches.Add((edge, segment, IsBeyond(segment, line)));
+                    stretches.Add((edge, segment, IsBeyond(segment, line), along));
+                    along += segment.Length;
                     continue;
                 }
 
@@ -194,7 +205,8 @@ internal sealed record Parting(Length At, ImmutableArray<Edge> Before, Immutable
 
                 foreach (Segment part in parts)
                 {
-                    stretches.Add((edge, part, IsBeyond(part, line)));
+                    stretches.Add((edge, part, IsBeyond(part, line), along));
+                    along += part.Length;
                 }
             }
         }
