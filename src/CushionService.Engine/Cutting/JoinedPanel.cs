@@ -192,7 +192,24 @@ internal sealed class JoinedPanel
                         .Select(mark => mark with { From = mark.From.Moved(left, down), To = mark.To?.Moved(left, down) }),
                 ],
             Match = Shows(panel, from, to) ? panel.Match?.Moved(left, down) : null,
+            MatchLimit = LimitOf(panel, from, to),
         };
+    }
+
+    // What runs round a curve or round corners is matched at one place; its other parts only continue the pattern from there, and one that
+    // is its straight front alone runs round nothing.
+    private static MatchLimit LimitOf(Panel panel, Length from, Length to)
+    {
+        if (panel is not { MatchLimit: MatchLimit.Curve or MatchLimit.RunsOn, Stretches: { } stretches })
+        {
+            return panel.MatchLimit;
+        }
+
+        (Length start, Length end, bool isFront) = StripStretch.Longest(stretches);
+        Length middle = (start + end).HalfUp();
+        return middle < from || middle > to ? MatchLimit.Continues
+            : panel.MatchLimit == MatchLimit.RunsOn && isFront && start <= from && to <= end ? MatchLimit.None
+            : panel.MatchLimit;
     }
 
     private static Point LowerLeft(ImmutableArray<Edge> edges)

@@ -32,6 +32,7 @@ public static class MatchNote
         {
             MatchLimit.Curve => MatchTexts.AtMiddle(piece.Name),
             MatchLimit.RunsOn => MatchTexts.RunsOn(piece.Name),
+            MatchLimit.Continues => MatchTexts.Continues(piece.Name),
             MatchLimit.Upright when panel.Match is null => MatchTexts.Upright(piece.Name),
             MatchLimit.Upright => MatchTexts.UprightInLine(piece.Name),
             MatchLimit.Slant => MatchTexts.Slant(piece.Name),

@@ -36,9 +36,10 @@ public sealed class MatchingFacts
     [Fact]
     public void A_square_repeat_is_carried_over_the_sides_too()
     {
-        // Sources.Mathematics: a quarter turn leaves a square lattice as it is; over the side the motif is half a width above the strip.
+        // Sources.Mathematics: a quarter turn leaves a square lattice as it is; over the side the motif is half a width above the strip,
+        // as it is over the front of a square cushion.
         OrderSpecification order = Order(
-            Boxed(14, 16, 3, HandSewn) with
+            Boxed(16, 16, 3, HandSewn) with
             {
                 Match = AllRound,
             },
@@ -50,8 +51,61 @@ public sealed class MatchingFacts
         Drafting drafting = Drafting.Of(order);
         Panel right = drafting.Patterns[0][PartName.Side(EdgeName.Right)];
 
-        Assert.Equal(new Point(In(8), In(3 + 7)), right.Match);
+        Assert.Equal(new Point(In(8), In(3 + 8)), right.Match);
         Assert.Empty(drafting.Warnings);
+    }
+
+    [Fact]
+    public void Over_the_sides_of_an_oblong_a_square_repeat_is_level_with_the_front_and_said_not_to_run_on()
+    {
+        // Over the front the motif is 16 / 2 = 8 in above the strip, over the side it would be 14 / 2 = 7: the corners come first.
+        OrderSpecification order = Order(
+            Boxed(14, 16, 3, HandSewn) with
+            {
+                Match = AllRound,
+            },
+            Fabric with
+            {
+                Repeat = new RepeatSpecification(In(12), In(12), DropKind.Straight),
+            }
+        );
+        Drafting drafting = Drafting.Of(order);
+
+        Assert.Equal(new Point(In(8), In(3 + 8)), drafting.Patterns[0][PartName.Side(EdgeName.Right)].Match);
+        Assert.Equal(["seat/left", "seat/right"], Named(drafting, "does not run on").Order());
+    }
+
+    [Fact]
+    public void A_part_of_a_strip_that_is_matched_elsewhere_is_said_to_continue_from_there()
+    {
+        // A loop of 24 × 27 in, round at the front, is three pieces on 45 in: the middle one has the middle of the round front.
+        CushionSpecification box = Boxed(1, 1, 4, HandSewn, BoxingJoins.Back) with
+        {
+            Outline = new DShapeOutline(In(24), In(27)),
+            Match = AllRound,
+        };
+        FabricSpecification fabric = Fabric with { Width = In(45), Repeat = new RepeatSpecification(In(5), In(5), DropKind.Straight) };
+        Drafting drafting = Drafting.Of(Order(box, fabric));
+
+        Assert.Equal(["seat/boxing-2"], Named(drafting, "at its middle alone"));
+        Assert.Equal(
+            ["seat/boxing-1", "seat/boxing-3"],
+            Named(drafting, "continues the pattern of the piece that it is joined to").Order()
+        );
+    }
+
+    [Fact]
+    public void The_straight_front_of_a_joined_strip_runs_round_nothing()
+    {
+        // 54 − 27 = 27 in may be cut: the front of 24 and its seams is a piece of its own; the others continue it round the corners.
+        CushionSpecification seat = Boxed(24, 22, 4, BackZipper, BoxingJoins.Back) with
+        {
+            Match = AllRound,
+        };
+        Drafting drafting = Drafting.Of(Order(seat, Fabric with { Repeat = new RepeatSpecification(In(27), In(27), DropKind.Straight) }));
+
+        Assert.Equal(["seat/boxing-1", "seat/boxing-3"], Named(drafting, "continues").Order());
+        Assert.DoesNotContain("seat/boxing-2", Named(drafting, "runs round"));
     }
 
     [Fact]

@@ -12,6 +12,9 @@ public enum MatchLimit
     /// <summary>It runs round corners on from the front.</summary>
     RunsOn,
 
+    /// <summary>It is a part of a joined strip that is matched elsewhere, and continues the pattern from there.</summary>
+    Continues,
+
     /// <summary>The pattern is upright on it, and the face's does not run on over its edge.</summary>
     Upright,
 

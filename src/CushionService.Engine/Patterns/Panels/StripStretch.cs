@@ -23,4 +23,20 @@ public readonly record struct StripStretch(Length Length, bool IsFront)
 
         return to > Length.Zero ? (from, to) : null;
     }
+
+    /// <summary>The stretch that a strip is matched on: the longest in front, or the longest of all where none is.</summary>
+    /// <param name="stretches">The strip's stretches, from its start; at least one.</param>
+    /// <returns>Distances from the strip's start.</returns>
+    public static (Length From, Length To, bool IsFront) Longest(ImmutableArray<StripStretch> stretches)
+    {
+        bool hasFront = stretches.Any(stretch => stretch.IsFront);
+        (Length from, Length to, Length at) = (Length.Zero, Length.Zero, Length.Zero);
+        foreach (StripStretch stretch in stretches)
+        {
+            (Length start, at) = (at, at + stretch.Length);
+            (from, to) = stretch.IsFront == hasFront && stretch.Length > to - from ? (start, at) : (from, to);
+        }
+
+        return (from, to, hasFront);
+    }
 }
