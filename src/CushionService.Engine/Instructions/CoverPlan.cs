@@ -61,6 +61,9 @@ internal sealed class CoverPlan
     /// <summary>What the shop stocks, which says how foam comes; empty where nothing is known of it.</summary>
     public ImmutableArray<StockSpecification> Stocks { get; init; } = [];
 
+    /// <summary>The parts whose pieces are laid so that their print meets that of others.</summary>
+    public ImmutableHashSet<PartName> Printed { get; init; } = [];
+
     /// <summary>Whether a zipper that has no closed ends is cut from a roll of chain.</summary>
     public bool BuysChain { get; init; }
 

@@ -26,6 +26,7 @@ internal static class CoverSteps
         WorkOrder.Of([
             .. Throughout(plan),
             .. RawEdges(plan),
+            .. PrintWork.Of(plan),
             .. JoinWork.Of(plan),
             .. PanelWork.Of(plan),
             .. ZipperWork.Of(plan),

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Cutting;
+using CushionService.Engine.Layouts;
 using CushionService.Engine.Materials;
 using CushionService.Engine.Patterns.Constructions;
 using CushionService.Engine.Patterns.Panels;
@@ -62,6 +63,7 @@ public static class SewingOrder
                     {
                         Stocks = order.Stocks,
                         BuysChain = chain,
+                        Printed = [.. cut.Where(piece => IsPrinted(order, piece)).Select(piece => piece.Part)],
                         EdgingCare = CareOf(
                             order,
                             cut.FirstOrDefault(piece => piece.Part.Kind is PartKind.Welt or PartKind.FlatPiping)?.Fabric
@@ -82,6 +84,10 @@ public static class SewingOrder
         !fabric.IsShrinkageKnown
         && !fabric.Coated
         && order.Cushions.Any(cushion => cushion.IsWashable && cushion.Fabrics.Shell.Contains(fabric.Id));
+
+    private static bool IsPrinted(OrderSpecification order, CutPiece piece) =>
+        order.Fabrics.FirstOrDefault(fabric => fabric.Id == piece.Fabric) is { Repeat: not null } fabric
+        && MatchedAt.Of(fabric, piece) is { IsEverywhere: true };
 
     // A fabric that is not among those of the order is pressed, the care that most fabrics take.
     private static FabricCare CareOf(OrderSpecification order, string? id) =>

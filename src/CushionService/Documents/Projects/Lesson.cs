@@ -17,6 +17,7 @@ internal sealed record Lesson(Message Title, Message How)
             "step.cut-fabric" => new(LessonTexts.CutFabricTitle, LessonTexts.CutFabricHow),
             "step.throughout" => new(LessonTexts.ThroughoutTitle, LessonTexts.ThroughoutHow),
             "step.finish-raw-edges" => new(LessonTexts.FinishRawEdgesTitle, LessonTexts.FinishRawEdgesHow),
+            "step.match-print" => new(LessonTexts.MatchPrintTitle, LessonTexts.MatchPrintHow),
             "step.join-run" or "step.join-strip" or "step.waterfall-ends" => new(LessonTexts.JoinTitle, LessonTexts.JoinHow),
             "step.close-loop" => new(LessonTexts.CloseLoopTitle, LessonTexts.CloseLoopHow),
             "step.hem" => new(LessonTexts.HemTitle, LessonTexts.HemHow),
