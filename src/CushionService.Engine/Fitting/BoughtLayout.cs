@@ -11,7 +11,7 @@ public static class BoughtLayout
 {
     /// <summary>Whether a piece on hand keeps the fabric's whole width, so that what is laid on the bolt may lie on it.</summary>
     /// <param name="fabric">A fabric with offcuts.</param>
-    public static bool MayHold(FabricSpecification fabric) => OffcutRoom.Of(fabric).Any(room => IsAsWide(room, fabric));
+    public static bool MayHold(FabricSpecification fabric) => OffcutRoom.Of(fabric, isMatched: false).Any(room => IsAsWide(room, fabric));
 
     /// <summary>Puts a layout on the smallest piece on hand that holds it.</summary>
     /// <param name="fabric">A fabric with offcuts.</param>
@@ -21,7 +21,7 @@ public static class BoughtLayout
     public static OffcutFit? On(FabricSpecification fabric, FabricLayout layout)
     {
         ArgumentNullException.ThrowIfNull(layout);
-        ImmutableArray<OffcutRoom> rooms = OffcutRoom.Of(fabric);
+        ImmutableArray<OffcutRoom> rooms = OffcutRoom.Of(fabric, layout.Placements.Any(laid => laid.IsMatched));
         OffcutRoom? room = rooms.Where(one => IsAsWide(one, fabric) && one.Length >= layout.Length).MinBy(one => one.Area.SquareNanometres);
         bool countsOnMotif = fabric.Repeat is { MotifY: not null } && layout.Placements.Any(laid => laid.IsMatched);
         return room is null || countsOnMotif

@@ -61,7 +61,7 @@ public sealed record OffcutFit(
         CancellationToken cancellation
     )
     {
-        ImmutableArray<OffcutRoom> rooms = OffcutRoom.Of(fabric);
+        ImmutableArray<OffcutRoom> rooms = OffcutRoom.Of(fabric, pieces);
         // Hides are of one colour unless their lots are named.
         bool severalLots =
             rooms.Select(room => room.Lot).Distinct().Count() > 1

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using CushionService.Engine.Cutting;
 using CushionService.Engine.Geometry;
 using CushionService.Engine.Layouts;
 using CushionService.Engine.Measures;
@@ -31,10 +32,10 @@ public sealed record OffcutRoom
     public Length Width => Fabric.UsableWidth;
 
     /// <summary>Along, for laying.</summary>
-    public Length Length { get; }
+    public Length Length { get; private init; }
 
     /// <summary>What is kept beside that to find the motif, after the wash.</summary>
-    public Length Start { get; }
+    public Length Start { get; private init; }
 
     /// <summary>Whether anything can be laid on it.</summary>
     public bool IsEmpty => Width <= Length.Zero || Length <= Length.Zero;
@@ -52,9 +53,21 @@ public sealed record OffcutRoom
         : Outline.IsEmpty ? Area.Of(Width, Length)
         : Polygon.Area(Outline);
 
+    /// <summary>The same with what is kept to find the motif: more than that is never laid.</summary>
+    public OffcutRoom Whole => this with { Length = Length + Start, Start = Length.Zero };
+
     /// <summary>The rooms of a fabric's offcuts, in their order.</summary>
-    public static ImmutableArray<OffcutRoom> Of(FabricSpecification fabric) =>
-        [.. fabric.OnHand.Select((offcut, i) => Of(fabric, offcut) with { Lot = LotOf(offcut.Lot ?? fabric.Lot, i) })];
+    /// <param name="fabric">The fabric.</param>
+    /// <param name="isMatched">Whether a piece is matched to its repeat; where none is, nothing is kept to find the motif.</param>
+    public static ImmutableArray<OffcutRoom> Of(FabricSpecification fabric, bool isMatched) =>
+        [.. fabric.OnHand.Select((offcut, i) => Of(fabric, offcut, isMatched) with { Lot = LotOf(offcut.Lot ?? fabric.Lot, i) })];
+
+    /// <summary>The rooms for some pieces.</summary>
+    /// <inheritdoc cref="Of(FabricSpecification, bool)"/>
+    /// <param name="fabric">The fabric.</param>
+    /// <param name="pieces">Its pieces.</param>
+    public static ImmutableArray<OffcutRoom> Of(FabricSpecification fabric, IEnumerable<CutPiece> pieces) =>
+        Of(fabric, pieces.Any(piece => FabricNesting.IsMatched(fabric, piece)));
 
     /// <summary>The fabric as wide as each of its offcuts, the widest first: long strips and wide faces are joined to suit one of
     /// them.</summary>
@@ -63,7 +76,7 @@ public sealed record OffcutRoom
     /// long.</returns>
     public static ImmutableArray<FabricSpecification> Widths(FabricSpecification fabric)
     {
-        ImmutableArray<OffcutRoom> rooms = Of(fabric);
+        ImmutableArray<OffcutRoom> rooms = Of(fabric, isMatched: false);
         ImmutableArray<FabricSpecification> widths =
         [
             .. rooms.Select(room => room.ForStrips).DistinctBy(one => one.Width).OrderByDescending(one => one.Width),
@@ -86,7 +99,7 @@ public sealed record OffcutRoom
     private static string LotOf(string? lot, int number) =>
         lot is null ? string.Create(CultureInfo.InvariantCulture, $"offcut {number + 1}") : $"lot {lot}";
 
-    private static OffcutRoom Of(FabricSpecification fabric, OffcutSpecification offcut)
+    private static OffcutRoom Of(FabricSpecification fabric, OffcutSpecification offcut, bool isMatched)
     {
         // Where the offcut keeps the fabric's whole width, the motif is still where it is across the bolt.
         Length clean = fabric.Width - 2 * fabric.Selvedge;
@@ -116,7 +129,7 @@ public sealed record OffcutRoom
             };
         }
 
-        Length start = repeat?.Length ?? Length.Zero,
+        Length start = isMatched && repeat?.Length is { } kept ? kept : Length.Zero,
             whole = offcut.Length - fabric.Squaring - start;
         return new OffcutRoom(cut, Kept(cut, whole), Kept(cut, start));
     }

@@ -54,7 +54,8 @@ internal sealed class OffcutSearch(
         if (!OffcutStrip.MayHold(rooms, pieces))
         {
             FillByTurns(Effort.Quick, smallestFirst: false);
-            return FitVerdict.Impossible;
+            // What is kept to find the motif may be more than is needed.
+            return OffcutStrip.MayHold([.. rooms.Select(room => room.Whole)], pieces) ? FitVerdict.NotFound : FitVerdict.Impossible;
         }
 
         if (rooms is [OffcutRoom only])

@@ -40,7 +40,7 @@ internal static class OffcutStrip
     {
         if (pieces.Any(piece => !Fits(piece, room)))
         {
-            return (FitVerdict.Impossible, []);
+            return (pieces.Any(piece => !Fits(piece, room.Whole)) ? FitVerdict.Impossible : FitVerdict.NotFound, []);
         }
 
         FabricLayout layout = FabricNesting.LayOut(room.Fabric, pieces, SaleGoal.Within(room.Length), effort, sharedBy, cancellation);

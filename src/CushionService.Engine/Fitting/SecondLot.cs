@@ -47,7 +47,7 @@ public sealed record SecondLot(
             return null;
         }
 
-        OneLotSearch search = new(OffcutRoom.Of(fabric), pieces, sharedBy, cancellation) { Rows = rows };
+        OneLotSearch search = new(OffcutRoom.Of(fabric, pieces), pieces, sharedBy, cancellation) { Rows = rows };
         ImmutableArray<CutPiece> left = search.Most(effort).Left;
         if (FabricShortfall.Of(fabric, left, effort, sharedBy, cancellation) is not { } bought)
         {

@@ -21,10 +21,27 @@ internal sealed class FitChanges(FitSteps steps, CancellationToken cancellation)
     private const int LeastSharing = 12;
     private readonly int _sharing = Math.Max(LeastSharing, steps.Changes);
 
-    /// <summary>What must be bought for what found no place: no more than a second lot would be.</summary>
-    public IReadOnlyList<MissingAnswer> Missing(Fit fit, IReadOnlyList<SecondLot> secondLots) =>
+    /// <summary>What must be bought for what found no place: no more than a second lot would be, or than the whole order takes.</summary>
+    /// <param name="fit">What found no place.</param>
+    /// <param name="whole">The order, drafted as it would be if nothing were on hand: an open grain may run the other way then.</param>
+    /// <param name="secondLots">What is bought of other lots.</param>
+    public IReadOnlyList<MissingAnswer> Missing(Fit fit, Drafting whole, IReadOnlyList<SecondLot> secondLots) =>
         [
             .. Shortfalls(fit)
+                .Select(missing =>
+                    !FitWidths.HasSamePieces(whole, fit.Drafting)
+                    && FabricShortfall.Of(
+                        missing.Fabric,
+                        [.. whole.Pieces.Where(piece => piece.Fabric == missing.Fabric.Id)],
+                        Effort.Quick,
+                        _sharing,
+                        cancellation
+                    )
+                        is { } all
+                    && all.Yardage.Sold < missing.Yardage.Sold
+                        ? all
+                        : missing
+                )
                 .Select(missing =>
                     secondLots.FirstOrDefault(lot => lot.Bought.Fabric.Id == missing.Fabric.Id) is { Bought: { } lot }
                     && lot.Yardage.Sold < missing.Yardage.Sold

@@ -147,7 +147,7 @@ internal static class Purposes
         return FitWording.Of(
             order,
             fit,
-            changes.Missing(fit, secondLots),
+            changes.Missing(fit, order.Drafting, secondLots),
             secondLots,
             changes.Of(specified, fit),
             LargestCushions.Of(order.Order, specified, steps, cancellation)

@@ -24,7 +24,7 @@ public sealed class PrintStepFacts
         int match = Array.FindIndex(steps, step => step.Contains("The print meets at", StringComparison.Ordinal));
 
         Assert.Contains(
-            "the joins of top, the joins of bottom, the joins of front, and the front edge of top:",
+            "the joins of top, the joins of bottom, the joins of front and the front edge of top:",
             steps[match],
             StringComparison.Ordinal
         );

@@ -55,9 +55,12 @@ public sealed class FitTests(RunningService service) : IClassFixture<RunningServ
     }
 
     [Theory]
-    [InlineData("", "motif-unknown")]
-    [InlineData(""", "motif": { "x": 10, "y": 5 }""", "")]
-    public async Task A_fit_on_a_repeat_says_that_the_motif_is_unknown_and_names_the_lot(string motif, string code)
+    [InlineData("", "The place of the first motif of main is not given, so a layout fits wherever it is, and 20 in of each offcut")]
+    [InlineData(
+        """, "motif": { "x": 10, "y": 5 }""",
+        "Where the motif of main lies along an offcut is not known, so a layout fits wherever it is, and 20 in of each offcut"
+    )]
+    public async Task A_fit_on_a_repeat_says_that_the_motif_is_unknown_and_names_the_lot(string motif, string said)
     {
         using HttpResponseMessage response = await service.PostAsync(
             "fits",
@@ -72,8 +75,31 @@ public sealed class FitTests(RunningService service) : IClassFixture<RunningServ
         );
         JsonObject answer = await response.JsonAsync();
 
-        Assert.Equal(code.Length == 0 ? [] : [code], answer["warnings"]!.AsArray().Select(warning => $"{warning!["code"]}"));
+        JsonNode warning = Assert.Single(answer["warnings"]!.AsArray())!;
+        Assert.Equal("motif-unknown", (string)warning["code"]!);
+        Assert.StartsWith(said, (string)warning["detail"]!, StringComparison.Ordinal);
         Assert.Equal(["7A", "9"], answer["fabrics"]![0]!["offcuts"]!.AsArray().Select(offcut => $"{offcut!["lot"]}"));
+    }
+
+    [Theory]
+    [InlineData("free", true)]
+    [InlineData("centred", false)]
+    public async Task A_repeat_is_kept_only_where_something_is_matched(string faces, bool fits)
+    {
+        // Two faces of 19 in side by side on 54 in; 36 in less a repeat of 18 leave 18, and nobody can say that 36 are too few.
+        using HttpResponseMessage response = await service.PostAsync(
+            "fits",
+            $$"""
+            { "units": "in", "effort": "quick",
+              "cushions": [{ "id": "a", "construction": "knife-edge", "outline": { "kind": "rectangle", "width": 18, "depth": 18 },
+                             "closure": { "kind": "hand-sewn" }, "match": { "faces": "{{faces}}", "underside": "free" } }],
+              "fabrics": [{ "id": "main", "width": 54, "repeat": { "length": 18 }, "sold": { "unit": "yd", "step": "1/8" },
+                            "onHand": [{ "width": 50, "length": 36 }] }] }
+            """
+        );
+        JsonObject answer = await response.JsonAsync();
+
+        Assert.Equal((fits, fits ? "fits" : "not-found"), ((bool)answer["fits"]!, (string)answer["fabrics"]![0]!["verdict"]!));
     }
 
     [Fact]
