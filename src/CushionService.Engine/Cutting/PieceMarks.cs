@@ -5,9 +5,9 @@ using CushionService.Engine.Patterns.Panels;
 
 namespace CushionService.Engine.Cutting;
 
-/// <summary>The marks of a cut piece: notches where edges run on into each other, at the middle of long edges and at the quarters of very
-/// long ones, and where a join is sewn to, dots where the seam line turns a corner, fold lines of hems and turn-ins, an arrow on fabric that may not be turned, and the
-/// panel's own.</summary>
+/// <summary>The marks of a cut piece: notches where edges run on into each other, at the middle of long edges, at the quarters of very
+/// long ones and where a join comes, dots where the seam line turns a corner, fold lines of hems and turn-ins, an arrow on fabric that may
+/// not be turned, and the panel's own.</summary>
 /// <remarks>Centre notches front and back, at the start and stop of a closure, and four round a disc, eight above 24 in (common practice,
 /// no source).</remarks>
 public static class PieceMarks

@@ -64,7 +64,7 @@ public sealed class LevelFacts
         AssertLevel("wedge", wedge, bands);
     }
 
-    // From the underside up, modulo the repeat: every panel stands on it but the upper strip of a closure.
+    // From the underside up, modulo the repeat: every panel begins there but the upper strip of a closure.
     private static void AssertLevel(string shape, CushionSpecification box, FabricSpecification fabric)
     {
         Panel[] boxing = [.. Drafting.Of(Order(box, fabric)).Patterns[0].Panels.Where(panel => panel.Role == FabricRole.Sides)];
