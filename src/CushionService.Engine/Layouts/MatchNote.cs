@@ -10,11 +10,21 @@ namespace CushionService.Engine.Layouts;
 /// <summary>Says of a piece that is to be matched where it is not, and why.</summary>
 public static class MatchNote
 {
+    private static readonly string TooWide = MatchTexts.TooWide("", "").Key;
+
     /// <summary>The note; null where the piece is matched in every way that is asked of it, or none is.</summary>
     /// <param name="piece">The piece.</param>
     /// <param name="fabric">Its fabric.</param>
     public static Violation? Of(CutPiece piece, FabricSpecification fabric) =>
         fabric.Repeat is not null && Reason(piece, fabric) is { } reason ? new Violation(piece.Pointer, "not-matched", reason) : null;
+
+    /// <summary>Whether a note says that a piece is too wide to find its motif, so that it lies where it fits.</summary>
+    /// <param name="note">Any warning.</param>
+    public static bool IsTooWide(Violation note)
+    {
+        ArgumentNullException.ThrowIfNull(note);
+        return note.Detail.Key == TooWide;
+    }
 
     private static Message? Reason(CutPiece piece, FabricSpecification fabric)
     {

@@ -1,6 +1,7 @@
 using CushionService.Contract.Answers;
 using CushionService.Contract.Orders;
 using CushionService.Engine.Fitting;
+using CushionService.Engine.Layouts;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications;
 using CushionService.Intake;
@@ -24,12 +25,13 @@ internal static class LargestCushions
     /// cutting steps, since no other can be cut.</remarks>
     /// <param name="order">The order as it was sent, with fabric on hand.</param>
     /// <param name="specified">The same, specified.</param>
+    /// <param name="fit">How the order fits as it is: a larger cushion that loses its match is no answer to it.</param>
     /// <param name="steps">What the searches share.</param>
     /// <param name="cancellation">Cancels the search.</param>
     /// <returns>For each of the first four cushions and each way to size it, the largest that fits; nothing where none
     /// fits.</returns>
     /// <exception cref="OperationCanceledException">The search was cancelled, while the sequence was read.</exception>
-    public static IEnumerable<LargestAnswer> Of(Order order, OrderSpecification specified, FitSteps steps, CancellationToken cancellation)
+    public static IEnumerable<LargestAnswer> Of(Order order, OrderSpecification specified, Fit fit, FitSteps steps, CancellationToken cancellation)
     {
         // On hides each of the hundreds of sizes that are tried would take a whole search.
         if (specified.Fabrics.Any(fabric => fabric.OnHand.Any(offcut => !offcut.Outline.IsEmpty)))
@@ -69,9 +71,17 @@ internal static class LargestCushions
         }
 
         // Whether the order with that size fits. A size that breaks a rule cannot be made, whatever fabric there is.
-        FitVerdict Verdict(Order sized, Effort effort, int sharedBy) =>
-            OrderIntake.Read(sized, specified.PriceBook, Purpose.Fitting) is { Specification: { } whole } intake
-                ? Fit.Of(whole, intake.Warnings, effort, sharedBy, cancellation).Verdict
-                : FitVerdict.Impossible;
+        FitVerdict Verdict(Order sized, Effort effort, int sharedBy)
+        {
+            if (OrderIntake.Read(sized, specified.PriceBook, Purpose.Fitting) is not { Specification: { } whole } intake)
+            {
+                return FitVerdict.Impossible;
+            }
+
+            Fit tried = Fit.Of(whole, intake.Warnings, effort, sharedBy, cancellation);
+            return tried.Warnings.Count(MatchNote.IsTooWide) > fit.Warnings.Count(MatchNote.IsTooWide)
+                ? FitVerdict.Impossible
+                : tried.Verdict;
+        }
     }
 }

@@ -150,7 +150,7 @@ internal static class Purposes
             changes.Missing(fit, order.Drafting, secondLots),
             secondLots,
             changes.Of(specified, fit),
-            LargestCushions.Of(order.Order, specified, steps, cancellation)
+            LargestCushions.Of(order.Order, specified, fit, steps, cancellation)
         );
     }
 

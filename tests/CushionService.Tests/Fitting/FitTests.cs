@@ -103,6 +103,25 @@ public sealed class FitTests(RunningService service) : IClassFixture<RunningServ
     }
 
     [Fact]
+    public async Task The_largest_cushion_still_finds_its_motif()
+    {
+        // A stripe every 9 in from 4 in on: a face is centred on 31 in, and reaches 23 in to the right edge of 54 in. Cut 46, finished 45.
+        using HttpResponseMessage response = await service.PostAsync(
+            "fits",
+            """
+            { "units": "in", "effort": "quick",
+              "cushions": [{ "id": "a", "construction": "knife-edge", "outline": { "kind": "rectangle", "width": 20, "depth": 18 },
+                             "closure": { "kind": "zipper", "side": "back" } }],
+              "fabrics": [{ "id": "main", "width": 54, "repeat": { "width": 9, "motif": { "x": 4 } }, "sold": { "unit": "yd", "step": "1/8" },
+                            "onHand": [{ "width": 54, "length": 40 }] }] }
+            """
+        );
+        JsonArray largest = (await response.JsonAsync())["largest"]!.AsArray();
+
+        Assert.Equal(45, (double)largest.First(one => (string)one!["free"]! == "width")!["width"]!);
+    }
+
+    [Fact]
     public async Task What_fits_lies_apart_on_the_offcuts_and_what_is_left_is_empty()
     {
         int fitting = 0;

@@ -51,6 +51,6 @@ internal static class FlatOrderJson
         type == typeof(bool) && value is "true" or "false" ? JsonValue.Create(value == "true")
         : type == typeof(int) && FlatOrder.Number(value) is { } whole && decimal.IsInteger(whole) && Math.Abs(whole) <= int.MaxValue
             ? JsonValue.Create((int)whole)
-        : type == typeof(double) && FlatOrder.Number(value) is { } number ? JsonValue.Create(number)
+        : (type == typeof(int) || type == typeof(double)) && FlatOrder.Number(value) is { } number ? JsonValue.Create(number)
         : JsonValue.Create(value);
 }
