@@ -31,7 +31,13 @@ internal static class LargestCushions
     /// <returns>For each of the first four cushions and each way to size it, the largest that fits; nothing where none
     /// fits.</returns>
     /// <exception cref="OperationCanceledException">The search was cancelled, while the sequence was read.</exception>
-    public static IEnumerable<LargestAnswer> Of(Order order, OrderSpecification specified, Fit fit, FitSteps steps, CancellationToken cancellation)
+    public static IEnumerable<LargestAnswer> Of(
+        Order order,
+        OrderSpecification specified,
+        Fit fit,
+        FitSteps steps,
+        CancellationToken cancellation
+    )
     {
         // On hides each of the hundreds of sizes that are tried would take a whole search.
         if (specified.Fabrics.Any(fabric => fabric.OnHand.Any(offcut => !offcut.Outline.IsEmpty)))

@@ -1,4 +1,6 @@
+using CushionService.Contract;
 using CushionService.Contract.Orders;
+using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications.Stocks;
 
 namespace CushionService.Intake;
@@ -27,7 +29,7 @@ internal static class StockNames
         }
     }
 
-    /// <summary>Refuses a price that is for another unit than its stock is sold by.</summary>
+    /// <summary>Refuses a price that is for another unit than its stock is sold by, or for other steps or another minimum.</summary>
     /// <param name="stocks">The stocks as written; null for none.</param>
     /// <param name="prices">The prices as written; null for none.</param>
     /// <param name="list">The property that holds the prices.</param>
@@ -43,10 +45,26 @@ internal static class StockNames
 
         foreach ((int i, ItemPrice? price) in (prices ?? []).Index())
         {
-            // A stock without a rule of sale takes the price's unit.
-            if (price is { Item: { } item, Per: { } per } && known.GetValueOrDefault(item) is { Sold.Unit: { } unit } && unit != per)
+            // A stock without a rule of sale takes the price's.
+            if (price is { Item: { } item, Per: { } per } && known.GetValueOrDefault(item) is { Sold: { Unit: { } unit } sold })
             {
-                findings.Refuse($"{list}[{i}].Per", "not-combinable", StockTexts.PriceUnit(item, unit));
+                if (unit != per)
+                {
+                    findings.Refuse($"{list}[{i}].Per", "not-combinable", StockTexts.PriceUnit(item, unit));
+                }
+
+                Same(nameof(price.Step), price.Step, sold.Step, UnitSale.UsualStep(unit));
+                Same(nameof(price.Minimum), price.Minimum, sold.Minimum, default);
+            }
+
+            // What cannot be read is reported by its form.
+            void Same(string field, Quantity? priced, Quantity? stocked, Fraction usual)
+            {
+                Fraction own = usual;
+                if (priced is { } given && given.TryRead(out Fraction read) && (stocked?.TryRead(out own) ?? true) && read != own)
+                {
+                    findings.Refuse($"{list}[{i}].{field}", "not-combinable", StockTexts.PriceSale(price!.Item!, FieldNames.Words(field)));
+                }
             }
         }
     }

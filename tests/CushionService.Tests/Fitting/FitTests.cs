@@ -112,8 +112,8 @@ public sealed class FitTests(RunningService service) : IClassFixture<RunningServ
             { "units": "in", "effort": "quick",
               "cushions": [{ "id": "a", "construction": "knife-edge", "outline": { "kind": "rectangle", "width": 20, "depth": 18 },
                              "closure": { "kind": "zipper", "side": "back" } }],
-              "fabrics": [{ "id": "main", "width": 54, "repeat": { "width": 9, "motif": { "x": 4 } }, "sold": { "unit": "yd", "step": "1/8" },
-                            "onHand": [{ "width": 54, "length": 40 }] }] }
+              "fabrics": [{ "id": "main", "width": 54, "repeat": { "width": 9, "motif": { "x": 4 } },
+                            "sold": { "unit": "yd", "step": "1/8" }, "onHand": [{ "width": 54, "length": 40 }] }] }
             """
         );
         JsonArray largest = (await response.JsonAsync())["largest"]!.AsArray();

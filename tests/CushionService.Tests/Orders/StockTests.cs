@@ -82,4 +82,24 @@ public sealed class StockTests
                 )
                 .Violations.Select(SampleOrder.Written)
         );
+
+    /// <summary>A price may repeat how its stock is sold, and not contradict it.</summary>
+    [Theory]
+    [InlineData("""{ "unit": "yd", "step": 1 }""", "\"step\": 1")]
+    [InlineData("""{ "unit": "yd" }""", "\"step\": \"1/8\"")]
+    [InlineData("""{ "unit": "yd", "step": 1 }""", "\"step\": 0.125", "/prices/0/step not-combinable")]
+    [InlineData("""{ "unit": "yd", "step": 1 }""", "\"minimum\": 8", "/prices/0/minimum not-combinable")]
+    [InlineData("""{ "unit": "yd", "minimum": 8 }""", "\"minimum\": 8")]
+    public void A_price_does_not_contradict_its_stock(string sold, string price, params string[] violations) =>
+        Assert.Equal(
+            violations,
+            SampleOrder
+                .Validate(
+                    $$"""
+                    { "/stocks": [{ "id": "thread", "kind": "thread", "sold": {{sold}} }],
+                      "/prices": [{ "item": "thread", "amount": "0.02", "per": "yd", {{price}} }] }
+                    """
+                )
+                .Violations.Select(SampleOrder.Written)
+        );
 }
