@@ -53,7 +53,7 @@ public sealed record OffcutRoom
         : Outline.IsEmpty ? Area.Of(Width, Length)
         : Polygon.Area(Outline);
 
-    /// <summary>The same with what is kept to find the motif: more than that is never laid.</summary>
+    /// <summary>The same with what is kept to find the motif: what this does not hold, the offcut holds at no place of the motif.</summary>
     public OffcutRoom Whole => this with { Length = Length + Start, Start = Length.Zero };
 
     /// <summary>The rooms of a fabric's offcuts, in their order.</summary>
@@ -129,9 +129,10 @@ public sealed record OffcutRoom
             };
         }
 
-        Length start = isMatched && repeat?.Length is { } kept ? kept : Length.Zero,
-            whole = offcut.Length - fabric.Squaring - start;
-        return new OffcutRoom(cut, Kept(cut, whole), Kept(cut, start));
+        // An offcut that is shorter than a repeat is kept whole.
+        Length square = Length.Max(offcut.Length - fabric.Squaring, Length.Zero),
+            start = isMatched && repeat?.Length is { } kept ? Length.Min(kept, square) : Length.Zero;
+        return new OffcutRoom(cut, Kept(cut, square - start), Kept(cut, start));
     }
 
     // What is left after the wash, down to a nanometre: a layout must not count on more than there is. Never below zero.

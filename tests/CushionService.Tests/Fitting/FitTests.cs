@@ -103,6 +103,24 @@ public sealed class FitTests(RunningService service) : IClassFixture<RunningServ
     }
 
     [Fact]
+    public async Task What_is_kept_to_find_the_motif_is_no_more_than_there_is()
+    {
+        // A face of 19 in on an offcut of 15 in, whatever the repeat of 20 in: that is shown, and not only not found.
+        using HttpResponseMessage response = await service.PostAsync(
+            "fits",
+            """
+            { "units": "in", "effort": "quick",
+              "cushions": [{ "id": "a", "construction": "knife-edge", "outline": { "kind": "rectangle", "width": 18, "depth": 18 },
+                             "closure": { "kind": "hand-sewn" } }],
+              "fabrics": [{ "id": "main", "width": 54, "repeat": { "length": 20 }, "sold": { "unit": "yd", "step": "1/8" },
+                            "onHand": [{ "width": 54, "length": 15 }] }] }
+            """
+        );
+
+        Assert.Equal("impossible", (string)(await response.JsonAsync())["fabrics"]![0]!["verdict"]!);
+    }
+
+    [Fact]
     public async Task The_largest_cushion_still_finds_its_motif()
     {
         // A stripe every 9 in from 4 in on: a face is centred on 31 in, and reaches 23 in to the right edge of 54 in. Cut 46, finished 45.

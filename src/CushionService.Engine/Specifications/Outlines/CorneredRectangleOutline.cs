@@ -29,8 +29,7 @@ public sealed record CorneredRectangleOutline(Length Width, Length Depth, Immuta
         Enumerable
             .Range(0, 4)
             .Select(OnSide)
-            .Where(fault => fault is not null)
-            .Select(fault => fault!)
+            .OfType<OutlineFault>()
             .GroupBy(fault => fault.Field)
             .Select(faults => faults.MinBy(fault => fault.Below!.Value.Nanometres)!);
 

@@ -14,6 +14,9 @@ public sealed record PolygonOutline : Outline
     // Less than this share of an arc is not split from it.
     private const double Sliver = 1e-6;
 
+    // What is narrower can be neither sewn nor filled (common practice, no source).
+    private static readonly Length NarrowestMean = Length.FromInches(0.5m);
+
     private readonly ImmutableArray<Point> _corners;
     private readonly ImmutableArray<Length> _radii;
     private readonly ImmutableArray<double> _sweeps;
@@ -32,8 +35,6 @@ public sealed record PolygonOutline : Outline
     /// above zero for one that bulges out.</param>
     public PolygonOutline(ImmutableArray<Point> corners, ImmutableArray<Length> radii, ImmutableArray<double> sweeps) =>
         (_corners, _radii, _sweeps) = (corners, radii, sweeps);
-
-    private static readonly Length NarrowestMean = Length.FromInches(0.5m);
 
     /// <inheritdoc />
     public override OutlineKind Kind => OutlineKind.Polygon;
