@@ -4,13 +4,13 @@ namespace CushionService.Nesting;
 /// gives the same layout on every machine.</summary>
 public enum Effort
 {
-    /// <summary>A page is waiting: about 2 ms for 20 rectangles on one core.</summary>
+    /// <summary>A page is waiting: up to about 5 ms for 20 rectangles on one core.</summary>
     Quick,
 
-    /// <summary>A quote is waiting: up to about 0.2 s for 20 rectangles on one core.</summary>
+    /// <summary>A quote is waiting: up to about 0.5 s for 20 rectangles on one core.</summary>
     Standard,
 
-    /// <summary>A cutting table is waiting: up to about 6 s for 20 rectangles on one core.</summary>
+    /// <summary>A cutting table is waiting: up to about 11 s for 20 rectangles on one core.</summary>
     Thorough,
 
     /// <summary>A production order that is cut again and again: up to a minute on two cores. By key, and in streams alone.</summary>

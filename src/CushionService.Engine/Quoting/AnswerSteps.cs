@@ -18,7 +18,7 @@ public sealed class AnswerSteps
     private const int ForSides = 8;
 
     // And one part in this many for deciding an open grain: with less, the way that sells longer is taken too often.
-    private const int GrainPart = 2;
+    private const int GrainPart = 3;
 
     // A roll is laid twice where pieces can be butted either way, and foam as boxes and as outlines.
     private const int LaysOfStock = 2;

@@ -13,7 +13,7 @@ namespace CushionService.Engine.Quoting;
 
 /// <summary>Decides which way the fabric runs on the cushions whose grain is left open: the way that sells shorter.</summary>
 /// <remarks>It lays the order with all of them up the bolt and with all of them railroaded, then turns one at a time from the better of
-/// the two. Cushions of a row turn together. All of these layouts together take half of what one largest search takes, or less: what is
+/// the two. Cushions of a row turn together. All of these layouts together take a third of what one largest search takes, or less: what is
 /// chosen is laid with all of its steps afterwards.</remarks>
 internal sealed class GrainChoice
 {

@@ -7,12 +7,13 @@ using CushionService.Nesting.Search;
 namespace CushionService.Nesting.Outlines;
 
 /// <summary>The kernel for problems with outlines on a strip: bound, floor, search.</summary>
-/// <remarks>The floor is the layout of the bounding boxes, so an answer always exists and is never longer than what half of a quick or
+/// <remarks>The floor is the layout of the bounding boxes, so an answer always exists and is never longer than what a quarter of a quick or
 /// standard search finds for them. A thorough search leaves its steps to the outlines.</remarks>
 internal static class OutlineKernel
 {
-    // The floor takes one part in this many of a search of rectangles, so that floor and search together keep the effort's time.
-    private const int ForFloor = 2;
+    /// <summary>The floor takes one part in this many of a search of rectangles, so that floor and search together keep the effort's
+    /// time.</summary>
+    public const int ForFloor = 4;
 
     // What a proof may take: one part in this many of the steps, and a number of steps at most; and the most different pieces.
     private const int ForProof = 20;

@@ -3,16 +3,10 @@ using CushionService.Nesting.Rectangles;
 
 namespace CushionService.Nesting.Solving;
 
-/// <summary>What a search may cost, before it begins, so that the layouts of one answer share the steps of one effort. The unit is a step
-/// of a search of rectangles.</summary>
+/// <summary>What a search may cost, before it begins, so that the layouts of one answer share the steps of one effort. The unit is a step,
+/// which takes as long in a search of outlines as in one of rectangles.</summary>
 public static class SearchCost
 {
-    // A step of a search of outlines takes about twice as long (5 to 10 ns beside 4 to 7, as measured).
-    private const int OfOutlines = 2;
-
-    // Outlines are searched from a layout of their boxes, which takes half of a search of rectangles.
-    private const int ForFloor = 2;
-
     // With fewer steps than this leaves, a search is one pass anyway.
     private const long MostShares = 4096;
 
@@ -26,8 +20,8 @@ public static class SearchCost
     /// <param name="outlines">Whether any is an outline.</param>
     public static long Of(Effort effort, int copies, bool outlines) =>
         outlines
-            ? OfOutlines * OutlineSteps.For(effort, copies)
-                + RectangleSteps.For(effort == Effort.Quick ? Effort.Quick : Effort.Standard, copies) / ForFloor
+            ? OutlineSteps.For(effort, copies)
+                + RectangleSteps.For(effort == Effort.Quick ? Effort.Quick : Effort.Standard, copies) / OutlineKernel.ForFloor
             : RectangleSteps.For(effort, copies);
 
     /// <summary>By how many searches their steps must be shared, so that together they keep a limit.</summary>

@@ -88,7 +88,7 @@ public sealed class BeamFacts
         // 4 and 3 wide, both 1 high: at most 7 of a row of 10 are filled.
         var pieces = new[] { 4, 3 }.Select(width => new NestingPiece { Width = width, Length = 1 });
         var kinds = new BeamKinds(new RectangleSet([.. pieces], 10));
-        var layer = new BeamLayer(States, 2, 2, new BeamSums(kinds, Optimum, States));
+        var layer = new BeamLayer(States, 2, 2, kinds.Ways(sideways: false).Words, new BeamSums(kinds, Optimum, States));
         layer.Begin(kinds, 10, sideways: false, looksAhead: true);
         Assert.Equal(3 * 2, new BeamLosses(2).OfRows(layer, 0, 2));
         BeamLosses.RaiseColumns(layer, 0, 3);

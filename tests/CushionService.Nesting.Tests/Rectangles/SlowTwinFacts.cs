@@ -1,5 +1,6 @@
 using CsCheck;
 using CushionService.Nesting.Audit;
+using CushionService.Nesting.Rectangles.Beams;
 using CushionService.Nesting.Rectangles.Proofs;
 using CushionService.Nesting.Rectangles.Repeats;
 using CushionService.Nesting.Rectangles.Skylines;
@@ -29,6 +30,79 @@ public sealed class SlowTwinFacts
                 },
                 seed: Seed,
                 iter: 3_000
+            );
+
+    [Fact]
+    public void Candidates_come_in_the_order_of_their_scores_and_equals_as_they_were_added() =>
+        Gen.Double[-9, 9]
+            .Select(score => Math.Round(score, 1))
+            .Array[0, 300]
+            .Sample(
+                scores =>
+                {
+                    var candidates = new BeamCandidates(300);
+                    candidates.Clear();
+                    for (var move = 0; move < scores.Length; move++)
+                    {
+                        candidates.Add(scores[move], move / 4, move);
+                    }
+
+                    candidates.Sort();
+                    int[] slow = [.. Enumerable.Range(0, scores.Length).OrderBy(move => scores[move])];
+                    Assert.Equal(slow.Select(move => (move / 4, move)), Enumerable.Range(0, candidates.Count).Select(at => candidates[at]));
+                },
+                seed: Seed,
+                iter: 500
+            );
+
+    // One word of ways, and several.
+    [Theory]
+    [InlineData(20)]
+    [InlineData(100)]
+    public void The_ways_left_fit_a_gap_where_going_through_all_kinds_finds_one(int most) =>
+        Gen.Select(Gen.Int[1, 30], Gen.Int[1, 30], Gen.Bool, Gen.Bool)
+            .Array[1, most]
+            .Sample(
+                kinds =>
+                {
+                    var ways = new BeamWays(
+                        [.. kinds.Select(kind => (long)kind.Item1)],
+                        [.. kinds.Select(kind => (long)kind.Item2)],
+                        [.. kinds.Select(kind => kind.Item3)]
+                    );
+                    var set = new ulong[ways.Words];
+                    ways.WriteAll(set);
+                    for (var kind = 0; kind < kinds.Length; kind++)
+                    {
+                        if (kinds[kind].Item4)
+                        {
+                            ways.Remove(set, kind);
+                        }
+                    }
+
+                    (int Across, int Along)[] left =
+                    [
+                        .. kinds
+                            .Where(kind => !kind.Item4)
+                            .SelectMany(kind =>
+                                kind.Item3 ? new[] { (kind.Item1, kind.Item2), (kind.Item2, kind.Item1) } : [(kind.Item1, kind.Item2)]
+                            ),
+                    ];
+                    for (var extent = 0; extent <= 31; extent++)
+                    {
+                        for (var room = 0; room <= 31; room += 5)
+                        {
+                            Assert.Equal(left.Any(way => way.Across <= extent && way.Along <= room), ways.AnyFits(set, extent, room));
+                        }
+                    }
+
+                    if (left.Length > 0)
+                    {
+                        Assert.Equal(left.Min(way => way.Across), ways.Narrowest(set));
+                    }
+                },
+                seed: Seed,
+                iter: 200
             );
 
     // Sets of two words, less than are written at once; of four, which are; and of 21.

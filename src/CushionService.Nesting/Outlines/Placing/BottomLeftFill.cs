@@ -9,6 +9,9 @@ namespace CushionService.Nesting.Outlines.Placing;
 /// nothing.</remarks>
 internal sealed class BottomLeftFill
 {
+    // Steps of listing and sorting the columns of a turn, for each copy, as measured.
+    private const int StepsToColumns = 6;
+
     private readonly Copies _copies;
     private readonly Arrangement _arrangement;
     private readonly LineSearch _lines;
@@ -60,6 +63,7 @@ internal sealed class BottomLeftFill
         {
             var shape = turns[turn].Shape;
             var roomX = _copies.Width - _copies.Across[shape];
+            _budget.Spend(StepsToColumns * _arrangement.All);
             foreach (var x in _columns.For(shape, roomX))
             {
                 var along = _copies.Along[shape];

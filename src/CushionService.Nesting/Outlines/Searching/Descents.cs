@@ -77,7 +77,7 @@ internal sealed class Descents(Copies copies, SaleLadder sale, long bound, Cance
     private int CountFor(long steps) =>
         (steps / copies.Count) switch
         {
-            < 2_000_000 => 1,
+            < 1_000_000 => 1,
             < 20_000_000 => 2,
             < 40_000_000 => 4,
             _ => 8,

@@ -6,8 +6,7 @@ namespace CushionService.Nesting.Rectangles.Beams;
 internal sealed class BeamGaps(BeamKinds kinds)
 {
     private readonly BeamLosses _losses = new(kinds.Set.Copies);
-    private long[] _across = kinds.Across;
-    private long[] _along = kinds.Along;
+    private BeamWays _ways = kinds.Ways(sideways: false);
     private long _height;
     private long _slack;
 
@@ -17,19 +16,17 @@ internal sealed class BeamGaps(BeamKinds kinds)
     /// <param name="slack">Area that may be lost: the box less all copies, at least 0.</param>
     public void Begin(bool sideways, long height, long slack)
     {
-        (_across, _along) = sideways ? (kinds.Along, kinds.Across) : (kinds.Across, kinds.Along);
-        (_height, _slack) = (height, slack);
+        (_ways, _height, _slack) = (kinds.Ways(sideways), height, slack);
     }
 
     /// <summary>Closes the lowest gap of a state, though something may fit it.</summary>
-    public void CloseLowest(BeamLayer layer, int state) => layer.Raise(state, layer.Lowest(state), _height);
+    public void CloseLowest(BeamLayer layer, int state) => layer.Raise(state, layer.Gap[state], _height);
 
     /// <summary>Closes the gaps that no copy fits, and raises columns and counts rows that the copies left cannot fill, where their sums
     /// are known; false when that loses too much.</summary>
     /// <param name="layer">Holds the state.</param>
     /// <param name="state">Which one.</param>
-    /// <param name="left">Its copies left of each kind.</param>
-    public bool Settle(BeamLayer layer, int state, ReadOnlySpan<int> left)
+    public bool Settle(BeamLayer layer, int state)
     {
         if (layer.Sums is not null)
         {
@@ -38,9 +35,9 @@ internal sealed class BeamGaps(BeamKinds kinds)
 
         while (layer.Remaining[state] > 0)
         {
-            int gap = layer.Lowest(state);
+            int gap = layer.FindGap(state);
             int at = state * layer.Stride + gap;
-            if (AnyFits(layer.X[at + 1] - layer.X[at], _height - layer.Y[at], left))
+            if (_ways.AnyFits(layer.OpenOf(state), layer.X[at + 1] - layer.X[at], _height - layer.Y[at]))
             {
                 break;
             }
@@ -55,26 +52,5 @@ internal sealed class BeamGaps(BeamKinds kinds)
 
         layer.RowLoss[state] = layer.Sums is not null && layer.Waste[state] <= _slack ? _losses.OfRows(layer, state, _height) : 0;
         return layer.Waste[state] + layer.RowLoss[state] <= _slack;
-    }
-
-    /// <summary>Whether a copy that is left fits a stretch of the floor, in any turn that it may
-    /// take.</summary>
-    private bool AnyFits(long extent, long room, ReadOnlySpan<int> left)
-    {
-        for (var kind = 0; kind < left.Length; kind++)
-        {
-            if (
-                left[kind] > 0
-                && (
-                    (_across[kind] <= extent && _along[kind] <= room)
-                    || (kinds.Set.Turns[kind] && _along[kind] <= extent && _across[kind] <= room)
-                )
-            )
-            {
-                return true;
-            }
-        }
-
-        return false;
     }
 }

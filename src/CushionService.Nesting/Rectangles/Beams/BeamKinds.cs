@@ -12,6 +12,10 @@ internal sealed class BeamKinds
     private const double LongSide = 0.15;
     private const double LongSidePower = 1.5;
 
+    // Made when a beam first asks for them.
+    private BeamWays? _upright;
+    private BeamWays? _sideways;
+
     /// <summary>Finds the units.</summary>
     /// <param name="set">All copies.</param>
     public BeamKinds(RectangleSet set)
@@ -64,6 +68,11 @@ internal sealed class BeamKinds
 
     /// <summary>The least length, in grid units, of a box that has the area of all copies in whole units.</summary>
     public long ShortestByArea => (Area + Width - 1) / Width * UnitY;
+
+    /// <summary>The ways to lay a copy in a box.</summary>
+    /// <param name="sideways">Whether the box's axes are exchanged.</param>
+    public BeamWays Ways(bool sideways) =>
+        sideways ? _sideways ??= new BeamWays(Along, Across, Set.Turns) : _upright ??= new BeamWays(Across, Along, Set.Turns);
 
     /// <summary>Area of an average copy.</summary>
     public double MeanArea { get; }

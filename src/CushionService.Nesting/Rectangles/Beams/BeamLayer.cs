@@ -7,8 +7,9 @@ namespace CushionService.Nesting.Rectangles.Beams;
 /// <param name="states">The most states of a layer.</param>
 /// <param name="copies">Copies of the order: a skyline has at most two segments more.</param>
 /// <param name="kinds">Kinds of the order.</param>
+/// <param name="words">Words of a set of their ways.</param>
 /// <param name="sums">What the copies left add up to; null where tables would be too large.</param>
-internal sealed class BeamLayer(int states, int copies, int kinds, BeamSums? sums)
+internal sealed class BeamLayer(int states, int copies, int kinds, int words, BeamSums? sums)
 {
     /// <summary>How far apart the skylines of two states begin in <see cref="X"/> and <see cref="Y"/>.</summary>
     public int Stride { get; } = copies + 3;
@@ -22,8 +23,17 @@ internal sealed class BeamLayer(int states, int copies, int kinds, BeamSums? sum
     /// <summary>Number of segments of each state.</summary>
     public int[] Segments { get; } = new int[states];
 
+    /// <summary>Of each state, the index of its lowest segment, as it was found last.</summary>
+    public int[] Gap { get; } = new int[states];
+
     /// <summary>Copies left, by state and kind.</summary>
     public int[] Left { get; } = new int[states * kinds];
+
+    // The ways of the kinds that are left, some words for each state.
+    private readonly ulong[] _open = new ulong[states * words];
+
+    /// <summary>A hash of the copies left of each state.</summary>
+    public ulong[] LeftHash { get; } = new ulong[states];
 
     /// <summary>Area that can no longer be covered.</summary>
     public long[] Waste { get; } = new long[states];
@@ -48,27 +58,31 @@ internal sealed class BeamLayer(int states, int copies, int kinds, BeamSums? sum
     public void Begin(BeamKinds all, long width, bool sideways, bool looksAhead)
     {
         Sums = looksAhead ? sums : null;
-        (X[0], X[1], Y[0], Segments[0]) = (0, width, 0, 1);
+        (X[0], X[1], Y[0], Segments[0], Gap[0], LeftHash[0]) = (0, width, 0, 1, 0, 0);
         (Waste[0], RowLoss[0], Remaining[0], Hardness[0]) = (0, 0, all.Area, all.AllHardness);
         all.Set.Count.CopyTo(Left, 0);
+        all.Ways(sideways).WriteAll(OpenOf(0));
         Sums?.Begin(sideways);
     }
 
-    /// <summary>Index among its segments of the state's lowest, the leftmost of equals.</summary>
+    /// <summary>The ways of the kinds that are left of a state.</summary>
+    public Span<ulong> OpenOf(int state) => _open.AsSpan(state * words, words);
+
+    /// <summary>Finds the state's lowest segment, the leftmost of equals, and keeps it as its gap.</summary>
     /// <param name="state">Which one.</param>
-    public int Lowest(int state)
+    public int FindGap(int state)
     {
-        int at = state * Stride;
+        var heights = Y.AsSpan(state * Stride, Segments[state]);
         var lowest = 0;
-        for (var segment = 1; segment < Segments[state]; segment++)
+        for (var segment = 1; segment < heights.Length; segment++)
         {
-            if (Y[at + segment] < Y[at + lowest])
+            if (heights[segment] < heights[lowest])
             {
                 lowest = segment;
             }
         }
 
-        return lowest;
+        return Gap[state] = lowest;
     }
 
     /// <summary>Becomes, in one state, what another layer's state is after a rectangle was laid at one end of its gap.</summary>
@@ -83,13 +97,11 @@ internal sealed class BeamLayer(int states, int copies, int kinds, BeamSums? sum
     {
         Debug.Assert(across <= from.X[parent * Stride + gap + 1] - from.X[parent * Stride + gap], "A rectangle is wider than its gap.");
         int at = parent * Stride;
+        int to = state * Stride;
         int last = from.Segments[parent];
-        Segments[state] = 0;
-        for (var segment = 0; segment < gap; segment++)
-        {
-            Append(state, from.X[at + segment], from.Y[at + segment]);
-        }
-
+        from.X.AsSpan(at, gap).CopyTo(X.AsSpan(to));
+        from.Y.AsSpan(at, gap).CopyTo(Y.AsSpan(to));
+        Segments[state] = gap;
         long left = from.X[at + gap];
         long right = from.X[at + gap + 1];
         long floor = from.Y[at + gap];
@@ -103,12 +115,13 @@ internal sealed class BeamLayer(int states, int copies, int kinds, BeamSums? sum
             Append(state, atLeft ? left + across : right - across, atLeft ? floor : floor + along);
         }
 
-        for (int segment = gap + 1; segment < last; segment++)
-        {
-            Append(state, from.X[at + segment], from.Y[at + segment]);
-        }
-
-        X[state * Stride + Segments[state]] = from.X[at + last];
+        // What follows the gap is as it was, but for a segment that goes on level with what was laid.
+        int written = Segments[state];
+        int rest = gap + 1;
+        rest += rest < last && from.Y[at + rest] == Y[to + written - 1] ? 1 : 0;
+        from.X.AsSpan(at + rest, last - rest + 1).CopyTo(X.AsSpan(to + written));
+        from.Y.AsSpan(at + rest, last - rest).CopyTo(Y.AsSpan(to + written));
+        Segments[state] = written + last - rest;
         Waste[state] = from.Waste[parent];
         Remaining[state] = from.Remaining[parent] - across * along;
         Debug.Assert(Remaining[state] >= 0, "More area is laid than there is.");
@@ -122,7 +135,9 @@ internal sealed class BeamLayer(int states, int copies, int kinds, BeamSums? sum
         Array.Copy(X, from * Stride, X, state * Stride, Segments[from] + 1);
         Array.Copy(Y, from * Stride, Y, state * Stride, Segments[from]);
         Array.Copy(Left, from * kinds, Left, state * kinds, kinds);
-        (Segments[state], Waste[state], RowLoss[state]) = (Segments[from], Waste[from], RowLoss[from]);
+        Array.Copy(_open, from * words, _open, state * words, words);
+        (Segments[state], Gap[state], LeftHash[state]) = (Segments[from], Gap[from], LeftHash[from]);
+        (Waste[state], RowLoss[state]) = (Waste[from], RowLoss[from]);
         (Remaining[state], Hardness[state]) = (Remaining[from], Hardness[from]);
         Sums?.Copy(state, from);
     }

@@ -9,8 +9,10 @@ namespace CushionService.Nesting.Rectangles.Beams;
 /// stay different. A partial layout ends once it has lost more area than the box can spare.</summary>
 internal sealed class BeamSearch
 {
-    // A state of fewer kinds costs as if it had this many: copying its skyline and ordering its candidates take that long (as measured).
-    private const int LeastKinds = 32;
+    // What a state takes in steps, as measured: to be weighed, ordered, made and settled; and how many of its kinds and segments are copied
+    // in the time of a step.
+    private const int StepsOfState = 42;
+    private const int CopiedPerStep = 5;
 
     // Children of one state that go on, so that one good state does not fill the layer.
     private const int KeptOfParent = 2;
@@ -24,9 +26,8 @@ internal sealed class BeamSearch
     private readonly BeamWeighing _weighing;
     private readonly BeamGaps _gaps;
     private readonly int[] _children;
-    private long[] _across;
-    private long[] _along;
-    private BeamGuide _guide;
+    private BeamWays _ways;
+    private bool _givesUp;
     private int _abreast;
 
     /// <summary>Sizes everything once.</summary>
@@ -38,16 +39,16 @@ internal sealed class BeamSearch
     {
         var set = kinds.Set;
         (_set, _kinds, _states, _budget) = (set, kinds, states, budget);
+        _ways = _kinds.Ways(sideways: false);
         _layers = [Layer(), Layer()];
         _history = new BeamHistory(set, states);
         _marks = new StateMarks(states, set.Kinds);
         _weighing = new BeamWeighing(_kinds, states, budget);
         _gaps = new BeamGaps(_kinds);
         _children = new int[states];
-        (_across, _along) = (_kinds.Across, _kinds.Along);
 
         BeamLayer Layer() =>
-            new(states, set.Copies, set.Kinds, longest is { } most ? new BeamSums(kinds, most / kinds.UnitY, states) : null);
+            new(states, set.Copies, set.Kinds, _ways.Words, longest is { } most ? new BeamSums(kinds, most / kinds.UnitY, states) : null);
     }
 
     /// <summary>How many partial layouts can go abreast.</summary>
@@ -65,11 +66,11 @@ internal sealed class BeamSearch
     public bool Run(int abreast, long length, bool sideways, bool looksAhead, BeamGuide guide, ref Xorshift random, RectangleLayout layout)
     {
         _abreast = abreast;
-        (_across, _along) = sideways ? (_kinds.Along, _kinds.Across) : (_kinds.Across, _kinds.Along);
+        _ways = _kinds.Ways(sideways);
         long units = length / _kinds.UnitY;
         var (width, height) = sideways ? (units, _kinds.Width) : (_kinds.Width, units);
         long slack = width * height - _kinds.Area;
-        _guide = guide;
+        _givesUp = guide.GivesUp;
         // Less area than all copies have: nothing is to be found.
         if (slack < 0)
         {
@@ -77,7 +78,7 @@ internal sealed class BeamSearch
         }
 
         _gaps.Begin(sideways, height, slack);
-        _weighing.Begin(sideways, height, slack, guide, ref random);
+        _weighing.Begin(sideways, height, slack, looksAhead, guide, ref random);
         var (now, next) = (_layers[0], _layers[1]);
         next.Begin(_kinds, width, sideways, looksAhead);
         now.Begin(_kinds, width, sideways, looksAhead);
@@ -85,14 +86,14 @@ internal sealed class BeamSearch
         var laid = 0;
         for (; laid < _set.Copies && states > 0 && !(_set.Copies > BoxBeams.MostCopies && _budget.Exhausted); laid++)
         {
-            var found = 0;
+            _weighing.Candidates.Clear();
             for (var state = 0; state < states; state++)
             {
-                found = _weighing.Weigh(now, state, found);
+                _weighing.Weigh(now, state);
             }
 
-            _weighing.Sort(found);
-            states = Advance(now, next, laid, found);
+            _weighing.Candidates.Sort();
+            states = Advance(now, next, laid);
             (now, next) = (next, now);
         }
 
@@ -110,23 +111,23 @@ internal sealed class BeamSearch
     /// <param name="now">The layer of the parents.</param>
     /// <param name="next">The layer that is written.</param>
     /// <param name="depth">How many copies the parents have laid.</param>
-    /// <param name="found">Number of candidates, the best first.</param>
-    private int Advance(BeamLayer now, BeamLayer next, int depth, int found)
+    private int Advance(BeamLayer now, BeamLayer next, int depth)
     {
         Array.Clear(_children);
         _marks.Clear();
         var states = 0;
-        for (var index = 0; index < found && states < _abreast; index++)
+        var candidates = _weighing.Candidates;
+        for (var index = 0; index < candidates.Count && states < _abreast; index++)
         {
-            var (parent, move) = _weighing[index];
-            if (_children[parent] == KeptOfParent || !Follow(now, parent, move, next, states, depth))
+            var (parent, move) = candidates[index];
+            if (_children[parent] == KeptOfParent || !Follow(now, parent, BeamMove.Of(move), next, states, depth))
             {
                 continue;
             }
 
             _children[parent]++;
             states++;
-            if (_guide.GivesUp && states < _abreast && GiveUp(next, states - 1, states, depth))
+            if (_givesUp && states < _abreast && GiveUp(next, states - 1, states, depth))
             {
                 states++;
             }
@@ -139,31 +140,44 @@ internal sealed class BeamSearch
     /// already.</summary>
     private bool Follow(BeamLayer now, int parent, BeamMove move, BeamLayer next, int state, int depth)
     {
-        var (kind, turned, atLeft) = move;
-        var (across, along) = turned ? (_along[kind], _across[kind]) : (_across[kind], _along[kind]);
-        int gap = now.Lowest(parent);
+        var (way, atLeft) = move;
+        int kind = _ways.Kind[way];
+        var (across, along) = (_ways.Across[way], _ways.Along[way]);
+        int gap = now.Gap[parent];
         int at = parent * now.Stride + gap;
         next.Lay(state, now, parent, gap, across, along, atLeft);
         next.Hardness[state] = now.Hardness[parent] - _kinds.Hardness[kind];
+        next.LeftHash[state] = now.LeftHash[parent] - _marks.Salt(kind);
         next.Sums?.Write(state, now.Sums!, parent, kind);
-        _budget.Spend((next.Segments[state] + Math.Max(LeastKinds, _set.Kinds)) / 3 + StepsOfSums(next, state));
+        _budget.Spend(StepsOf(next, state));
         var left = next.Left.AsSpan(state * _set.Kinds, _set.Kinds);
         now.Left.AsSpan(parent * _set.Kinds, _set.Kinds).CopyTo(left);
         left[kind]--;
         Debug.Assert(left[kind] >= 0, "A copy is laid that is not left.");
-        if (!_gaps.Settle(next, state, left) || !_marks.Add(next, state, left))
+        now.OpenOf(parent).CopyTo(next.OpenOf(state));
+        if (left[kind] == 0)
+        {
+            _ways.Remove(next.OpenOf(state), kind);
+        }
+
+        if (!_gaps.Settle(next, state) || !_marks.Add(next, state))
         {
             return false;
         }
 
-        _history.Note(depth, state, parent, kind, turned, atLeft ? now.X[at] : now.X[at + 1] - across, now.Y[at]);
+        _history.Note(depth, state, parent, kind, _ways.Turned[way], atLeft ? now.X[at] : now.X[at + 1] - across, now.Y[at]);
         return true;
     }
 
-    /// <summary>Steps of writing the sums of a state and of asking them for each segment's row and column; 0 where a run does
-    /// without.</summary>
-    private static int StepsOfSums(BeamLayer layer, int state) =>
-        layer.Sums is { } sums ? sums.StepsToWrite + 2 * layer.Segments[state] : 0;
+    /// <summary>Steps of making a state; where a run looks ahead, of writing its sums too, and of asking them for each segment's row and
+    /// column.</summary>
+    private int StepsOf(BeamLayer layer, int state) =>
+        StepsOfMaking(_set.Kinds, layer.Segments[state]) + (layer.Sums is { } sums ? sums.StepsToWrite + 3 * layer.Segments[state] : 0);
+
+    /// <summary>Steps of making a state without looking ahead.</summary>
+    /// <param name="kinds">Kinds of the order.</param>
+    /// <param name="segments">Segments of its skyline.</param>
+    public static int StepsOfMaking(int kinds, int segments) => StepsOfState + (2 * kinds + segments) / CopiedPerStep;
 
     /// <summary>Adds a state like another one, but for its gap, which is closed although something fits; false when that loses too
     /// much.</summary>
@@ -173,16 +187,15 @@ internal sealed class BeamSearch
     /// <param name="depth">How many copies the parents have laid.</param>
     private bool GiveUp(BeamLayer layer, int like, int state, int depth)
     {
-        if (layer.Segments[like] == 1)
+        if (layer.Segments[like] == 1 || layer.Remaining[like] == 0)
         {
             return false;
         }
 
         layer.Copy(state, like);
-        _budget.Spend(StepsOfSums(layer, state));
+        _budget.Spend(StepsOf(layer, state));
         _gaps.CloseLowest(layer, state);
-        var left = layer.Left.AsSpan(state * _set.Kinds, _set.Kinds);
-        if (!_gaps.Settle(layer, state, left) || !_marks.Add(layer, state, left))
+        if (!_gaps.Settle(layer, state) || !_marks.Add(layer, state))
         {
             return false;
         }

@@ -11,7 +11,7 @@ internal sealed class BeamSums
     public const int MostSum = 1024;
 
     // Sums that are counted anew in the time of a step.
-    private const int SumsPerStep = 12;
+    private const int SumsPerStep = 8;
     private readonly SumCounts _acrossStrip;
     private readonly SumCounts _alongStrip;
     private SumCounts _rows;

@@ -27,6 +27,10 @@ internal sealed class BoxBeams
     // Steps for each copy, below which no beam looks ahead: there are none to spare for it.
     private const long LeastToLookAhead = 100_000;
 
+    // About as many segments has a skyline on the way; one kind in this many is weighed on a gap.
+    private const int SomeSegments = 8;
+    private const int WeighedPart = 5;
+
     // What the sums of all copies take, beside those of one partial layout through all layers.
     private const long ToSizeSums = 8;
 
@@ -72,7 +76,7 @@ internal sealed class BoxBeams
         _set.Copies <= MostCopies || (_set.Copies <= MostKept / LeastStates && _budget.Limit >= BeamsOfMany * LeastStates * StepsOfState);
 
     /// <summary>About the steps of one partial layout through all layers, without looking ahead.</summary>
-    private long StepsOfState => (long)_set.Copies * Math.Max(1, _set.Kinds / 2);
+    private long StepsOfState => (long)_set.Copies * (BeamSearch.StepsOfMaking(_set.Kinds, SomeSegments) + _set.Kinds / WeighedPart);
 
     /// <summary>Aims at a length between the goal and the present one for about as many steps as are given.</summary>
     /// <returns>Whether a shorter layout was found.</returns>

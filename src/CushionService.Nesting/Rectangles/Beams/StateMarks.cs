@@ -19,16 +19,18 @@ internal sealed class StateMarks
         _salt = KindSalts.Of(kinds);
     }
 
+    /// <summary>What a copy of a kind adds to the hash of the copies left.</summary>
+    public ulong Salt(int kind) => _salt[kind];
+
     /// <summary>Forgets every state.</summary>
     public void Clear() => Array.Clear(_table);
 
     /// <summary>Marks a state; false when its like was there.</summary>
     /// <param name="layer">Holds the state.</param>
     /// <param name="state">Which one.</param>
-    /// <param name="left">Its copies left of each kind.</param>
     /// <remarks>Unlike the exact search, a beam proves nothing, so that the hash alone may
     /// decide.</remarks>
-    public bool Add(BeamLayer layer, int state, ReadOnlySpan<int> left)
+    public bool Add(BeamLayer layer, int state)
     {
         ulong hash = 0xCBF29CE484222325UL;
         int at = state * layer.Stride;
@@ -38,12 +40,7 @@ internal sealed class StateMarks
             hash ^= hash >> 29;
         }
 
-        for (var kind = 0; kind < left.Length; kind++)
-        {
-            hash += _salt[kind] * (ulong)left[kind];
-        }
-
-        hash = Math.Max(hash, 1);
+        hash = Math.Max(hash + layer.LeftHash[state], 1);
         int slot = (int)(hash >> 40) & (_table.Length - 1);
         for (; _table[slot] != 0; slot = (slot + 1) & (_table.Length - 1))
         {

@@ -64,7 +64,7 @@ internal sealed class GapCandidates
             }
 
             int count = Count(gap, slack, fewest);
-            budget.Spend(1 + _left.Length);
+            budget.Spend(2 * (1 + _left.Length));
             if (count < fewest || (count == fewest && floor < lowest))
             {
                 (best, fewest, lowest) = (segment, count, floor);

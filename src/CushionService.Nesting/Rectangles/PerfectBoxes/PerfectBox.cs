@@ -11,10 +11,10 @@ namespace CushionService.Nesting.Rectangles.PerfectBoxes;
 internal sealed class PerfectBox
 {
     // Sums that are counted anew in the time of a step.
-    private const int SumsPerStep = 48;
+    private const int SumsPerStep = 24;
 
     // What a node takes beside its sums and candidates.
-    private const int StepsOfNode = 8;
+    private const int StepsOfNode = 16;
     private readonly BoxContents _box;
     private readonly int[] _left;
     private readonly int _copies;
@@ -104,7 +104,7 @@ internal sealed class PerfectBox
         }
 
         int at = _skylines.Row(depth);
-        _budget.Spend(StepsOfNode + segments);
+        _budget.Spend(StepsOfNode + 2 * segments);
         ulong key = FailedStates.Key(_skylines, at, segments, _leftKey);
         if (_failed.Holds(key))
         {
@@ -112,7 +112,7 @@ internal sealed class PerfectBox
         }
 
         _losses.Turn(_laid.Count, kind);
-        _budget.Spend(segments + _losses.Sums / SumsPerStep);
+        _budget.Spend(2 * segments + _losses.Sums / SumsPerStep);
         var outcome = Open(depth, segments, slack, kind);
         if (outcome == BoxOutcome.Impossible)
         {

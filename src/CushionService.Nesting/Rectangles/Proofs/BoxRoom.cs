@@ -36,8 +36,8 @@ internal sealed class BoxRoom
     /// <param name="x">In units of the box.</param>
     public bool IsPosition(int x) => _sums.IsPosition(x);
 
-    /// <summary>Turns to the sums of the copies that are left.</summary>
-    public void Tally() => _sums.Tally();
+    /// <summary>Turns to the sums of the copies that are left; the steps that this took.</summary>
+    public int Tally() => _sums.Tally();
 
     /// <summary>Closes what nothing that is left can use, and takes it from the slack: of each column, what sums of extents do not reach
     /// from above, since all that is left could be pushed up; and gaps too narrow or too low for any. Returns the number of

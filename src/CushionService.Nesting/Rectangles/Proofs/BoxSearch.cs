@@ -15,6 +15,8 @@ internal sealed class BoxSearch
 {
     // Words of a table that are cleared in the time of a step.
     private const int WordsPerStep = 64;
+
+    private const int StepsOfNode = 24;
     private readonly BoxContents _box;
     private readonly int[] _left;
     private readonly int _copies;
@@ -92,7 +94,7 @@ internal sealed class BoxSearch
     /// <returns><see cref="BoxOutcome.Impossible"/> when no layout goes on from this skyline; then the state is kept as
     /// ruled out.</returns>
     /// <remarks>Cheap tests come first: the area that may be lost, the room of the rows and columns, then the table of
-    /// states. Costs 24 steps and what the tests charge for themselves.</remarks>
+    /// states.</remarks>
     private BoxOutcome Explore(int depth, int segments, long slack)
     {
         Debug.Assert(_laid.Count + _left.Sum() == _copies, "Copies laid and copies left are not all copies.");
@@ -107,9 +109,9 @@ internal sealed class BoxSearch
         }
 
         // What a node takes beside what its tests and its children charge for themselves.
-        _budget.Spend(24);
+        _budget.Spend(StepsOfNode);
         int at = _skylines.Row(depth);
-        _room.Tally();
+        _budget.Spend(_room.Tally());
         segments = _room.Settle(_skylines, at, segments, ref slack);
         if (slack < 0)
         {

@@ -53,8 +53,8 @@ internal sealed class LeftSums
     /// too.</returns>
     public bool IsPosition(int x) => _positions.Holds(x);
 
-    /// <summary>Turns to the sums of the copies that are left now.</summary>
-    public void Tally()
+    /// <summary>Turns to the sums of the copies that are left now; the steps that this took: none where they were kept.</summary>
+    public int Tally()
     {
         long state = 0;
         for (var kind = 0; kind < _left.Length; kind++)
@@ -63,29 +63,36 @@ internal sealed class LeftSums
             state += _left[kind] * _radix[kind];
         }
 
+        var steps = 0;
         if (!_rows.Recall(state))
         {
-            Form(_rows, _box.Across, _box.Along);
+            steps += Form(_rows, _box.Across, _box.Along);
         }
 
         if (!_columns.Recall(state))
         {
-            Form(_columns, _box.Along, _box.Across);
+            steps += Form(_columns, _box.Along, _box.Across);
         }
+
+        return steps;
     }
 
-    /// <summary>Forms the sums of the copies left, each with either extent where it may turn.</summary>
+    /// <summary>Forms the sums of the copies left, each with either extent where it may turn; the steps that this took.</summary>
     /// <param name="sums">Takes the sums.</param>
     /// <param name="extent">Extent of each kind as it is given.</param>
     /// <param name="turned">Its extent when turned by a quarter.</param>
-    private void Form(SubsetSums sums, int[] extent, int[] turned)
+    private int Form(SubsetSums sums, int[] extent, int[] turned)
     {
+        var steps = 0;
         for (var kind = 0; kind < _left.Length; kind++)
         {
             for (int copy = _left[kind]; copy > 0; copy--)
             {
                 sums.Add(extent[kind], _box.Turns[kind] ? turned[kind] : extent[kind]);
+                steps += sums.StepsToAdd;
             }
         }
+
+        return steps;
     }
 }

@@ -13,8 +13,9 @@ internal sealed class SubsetSums
     // Two megabytes: the sets of all states are kept up to here, one set beyond.
     private const long MostWords = 1 << 18;
 
-    // Words that are written at once.
+    // Words that are written at once, and in the time of a step.
     private const int Lanes = 4;
+    private const int WordsPerStep = 8;
     private readonly int _words;
     private readonly ulong[] _bits;
     private readonly bool[] _known;
@@ -30,6 +31,9 @@ internal sealed class SubsetSums
         _bits = new ulong[kept * _words];
         _known = new bool[kept];
     }
+
+    /// <summary>Steps of allowing one more copy.</summary>
+    public int StepsToAdd => 1 + (_words / WordsPerStep);
 
     /// <summary>Turns to the set of a state. Returns whether it is known already; if not, it starts with nothing but 0.</summary>
     /// <param name="state">From 0, below the number of states.</param>

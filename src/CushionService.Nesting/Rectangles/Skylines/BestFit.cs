@@ -8,6 +8,10 @@ internal sealed class BestFit
 {
     // A fit of the gap's own width that is level with both walls.
     private const int PerfectFit = 6;
+
+    // What a choice takes in steps beside what is weighed, and how many copies of one kind are passed over in the time of a step.
+    private const int StepsOfChoice = 3;
+    private const int PassedPerStep = 4;
     private readonly RectangleSet _set;
     private readonly Skyline _skyline;
     private readonly CopyChain _chain;
@@ -49,7 +53,7 @@ internal sealed class BestFit
 
         // No fit is better than one of the gap's own width that is level with as many walls as can be level at once.
         int most = left == right ? PerfectFit : PerfectFit - 1;
-        var (best, weighed) = (-1, 0);
+        var (best, weighed, passed) = (-1, 0, 0);
         (bestPrevious, bestTurned) = (-1, false);
         var lastKind = -1;
         int head = _chain.Head;
@@ -60,6 +64,7 @@ internal sealed class BestFit
             ref readonly var side = ref sides[copy];
             if (side.Kind == lastKind)
             {
+                passed++;
                 continue;
             }
 
@@ -89,7 +94,7 @@ internal sealed class BestFit
             }
         }
 
-        budget.Spend(weighed + 1);
+        budget.Spend(StepsOfChoice + weighed + (passed / PassedPerStep));
         if (best < 0)
         {
             atLeft = false;
