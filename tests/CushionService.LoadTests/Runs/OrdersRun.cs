@@ -84,7 +84,7 @@ internal sealed class OrdersRun
         {
             if (_quotes[i].IsOver && CoverOrders.Order(_quotes[i].Number, _quotes[i].Effort) is { } order)
             {
-                _quotes[i] = Least(_quotes[i].Number, _quotes[i].Effort, order, QuotedCover.Of(order));
+                _quotes[i] = Least(_quotes[i].Number, _quotes[i].Effort, order).Quote;
             }
         }
     }
@@ -98,13 +98,13 @@ internal sealed class OrdersRun
 
         try
         {
-            QuotedCover cover = QuotedCover.Of(order);
+            (MeasuredQuote quote, QuotedCover cover) = Least(number, effort, order);
             foreach (string fault in CoverChecks.Faults(cover).Concat(CoverUse.Faults(cover)))
             {
                 Fail(number, effort, $"{fault} ({cover.Name})");
             }
 
-            return [Least(number, effort, order, cover)];
+            return [quote];
         }
         catch (Exception fault)
         {
@@ -113,17 +113,17 @@ internal sealed class OrdersRun
         }
     }
 
-    private static MeasuredQuote Least(int number, string effort, JsonObject order, QuotedCover cover)
+    private static (MeasuredQuote Quote, QuotedCover Cover) Least(int number, string effort, JsonObject order)
     {
-        MeasuredQuote? least = null;
-        for (var i = 0; i < Measurements && least is not { IsOver: false }; i++)
+        (MeasuredQuote Quote, QuotedCover Cover)? least = null;
+        for (var i = 0; i < Measurements && least is not { Quote.IsOver: false }; i++)
         {
             (TimeSpan thread, TimeSpan process) = (ProcessorTime.OfThread, ProcessorTime.OfProcess);
-            _ = QuotedCover.Of(order);
+            QuotedCover cover = QuotedCover.Of(order);
             double took = (ProcessorTime.OfThread - thread).TotalMilliseconds;
-            if (least is null || took < least.Thread)
+            if (least is null || took < least.Value.Quote.Thread)
             {
-                least = new MeasuredQuote(
+                var quote = new MeasuredQuote(
                     number,
                     "quote",
                     effort,
@@ -134,15 +134,16 @@ internal sealed class OrdersRun
                     string.Join('+', cover.Quote.Yardages.Select(yardage => yardage.Sold.Nanometres)),
                     cover.Name
                 );
+                least = (quote, cover);
             }
         }
 
-        if (least!.IsOver)
+        if (least!.Value.Quote.IsOver)
         {
-            Console.WriteLine($"over: {least}");
+            Console.WriteLine($"over: {least.Value.Quote}");
         }
 
-        return least;
+        return least.Value;
     }
 
     private void Fail(int number, string effort, string fault)
