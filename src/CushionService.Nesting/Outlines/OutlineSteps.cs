@@ -4,14 +4,14 @@ namespace CushionService.Nesting.Outlines;
 /// and up to 15 ns where both search.</summary>
 internal static class OutlineSteps
 {
-    private const long QuickShare = 700_000;
-    private const long QuickMost = 7_000_000;
+    private const long QuickShare = 600_000;
+    private const long QuickMost = 5_800_000;
     private const long StandardShare = 4_000_000;
     private const long StandardMost = 85_000_000;
     private const long ThoroughShare = 250_000_000;
-    private const long ThoroughMost = 6_000_000_000;
+    private const long ThoroughMost = 4_500_000_000;
     private const long OvernightShare = 750_000_000;
-    private const long OvernightMost = 18_000_000_000;
+    private const long OvernightMost = 13_500_000_000;
 
     /// <summary>The steps of an effort for a number of copies, at least 1.</summary>
     /// <param name="effort">How hard to search.</param>

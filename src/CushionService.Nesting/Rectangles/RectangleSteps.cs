@@ -4,7 +4,7 @@ namespace CushionService.Nesting.Rectangles;
 internal static class RectangleSteps
 {
     private const long QuickShare = 45_000;
-    private const long QuickMost = 8_500_000;
+    private const long QuickMost = 7_700_000;
     private const long StandardShare = 5_000_000;
     private const long StandardMost = 110_000_000;
     private const long ThoroughShare = 100_000_000;
