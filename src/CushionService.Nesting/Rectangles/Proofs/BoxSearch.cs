@@ -16,6 +16,7 @@ internal sealed class BoxSearch
     // Words of a table that are cleared in the time of a step.
     private const int WordsPerStep = 64;
 
+    // What a node takes beside what its tests and its children charge for themselves.
     private const int StepsOfNode = 24;
     private readonly BoxContents _box;
     private readonly int[] _left;
@@ -108,7 +109,6 @@ internal sealed class BoxSearch
             return BoxOutcome.Unknown;
         }
 
-        // What a node takes beside what its tests and its children charge for themselves.
         _budget.Spend(StepsOfNode);
         int at = _skylines.Row(depth);
         _budget.Spend(_room.Tally());
