@@ -22,5 +22,5 @@ ENV ASPNETCORE_HTTP_PORTS= \
     Serilog__WriteTo__0__Args__formatter="Serilog.Formatting.Compact.CompactJsonFormatter, Serilog.Formatting.Compact"
 EXPOSE 8080 8081
 USER 1654
-HEALTHCHECK --interval=30s --timeout=5s --start-period=10s CMD ["dotnet", "CushionService.dll", "--check-health"]
+HEALTHCHECK --interval=30s --timeout=5s --start-period=30s CMD ["dotnet", "CushionService.dll", "--check-health"]
 ENTRYPOINT ["dotnet", "CushionService.dll"]

@@ -34,7 +34,7 @@ internal sealed class StripSearch
     {
         (_set, _sale, _bound, _budget) = (set, sale, bound, budget);
         _layouts = SkylineSearch.Start(set, sale, budget);
-        _turns = Array.IndexOf(set.Turns, true) >= 0;
+        _turns = set.MayTurn;
         _proving = SearchShares.ForProof(set);
     }
 

@@ -1,16 +1,20 @@
 using System.Text.Json;
+using CushionService.Contract.Orders;
 using CushionService.Desk;
 using CushionService.Json;
-using CushionService.Rest.OpenApi;
+using CushionService.Nesting;
 
 namespace CushionService.Operations;
 
 /// <summary>Has an order answered some times before the service listens. Without it the first callers would wait for
 /// the compiler, and those behind them would be rejected while the queue is full.</summary>
+/// <remarks>The order has rectangles in a print and outlines in a plain fabric whose grain is open, so that it goes through every
+/// search.</remarks>
 internal sealed class WarmUp(IServiceProvider services) : IHostedLifecycleService
 {
-    // After thirty calls the runtime compiles a method again, optimized.
-    private const int Times = 40;
+    // After thirty calls the runtime compiles a method again, and after as many more optimized. What a search repeats comes to that in one
+    // call; what is called once for an order does not, and takes little. A harder search has parts that a quick one does without.
+    private static readonly (Effort Effort, int Times)[] Rounds = [(Effort.Quick, 6), (Effort.Standard, 1)];
 
     private static int _done;
 
@@ -19,16 +23,20 @@ internal sealed class WarmUp(IServiceProvider services) : IHostedLifecycleServic
     {
         if (Interlocked.Exchange(ref _done, 1) == 0)
         {
-            byte[] order = JsonSerializer.SerializeToUtf8Bytes(Examples.Nook, ContractJson.Options);
+            Order order = OrderText.Parse(ReadText()).Order!;
             try
             {
                 OrderDesk desk = services.GetRequiredService<OrderDesk>();
-                for (int time = 0; time < Times; time++)
+                foreach ((Effort effort, int times) in Rounds)
                 {
-                    _ = JsonSerializer.SerializeToUtf8Bytes(
-                        desk.Handle(OrderText.Parse(order), Purposes.Yardage, cancellationToken).Answer,
-                        ContractJson.Options
-                    );
+                    byte[] text = JsonSerializer.SerializeToUtf8Bytes(order with { Effort = effort }, ContractJson.Options);
+                    for (int time = 0; time < times; time++)
+                    {
+                        _ = JsonSerializer.SerializeToUtf8Bytes(
+                            desk.Handle(OrderText.Parse(text), Purposes.Quote, cancellationToken).Answer,
+                            ContractJson.Options
+                        );
+                    }
                 }
             }
             catch (InvalidOperationException)
@@ -58,4 +66,12 @@ internal sealed class WarmUp(IServiceProvider services) : IHostedLifecycleServic
 
     /// <inheritdoc/>
     public Task StoppedAsync(CancellationToken cancellationToken) => Task.CompletedTask;
+
+    private static byte[] ReadText()
+    {
+        using Stream stream = typeof(WarmUp).Assembly.GetManifestResourceStream(typeof(WarmUp), "warm-up.json")!;
+        byte[] text = new byte[stream.Length];
+        stream.ReadExactly(text);
+        return text;
+    }
 }

@@ -4,6 +4,7 @@ using CushionService.Nesting.Rectangles.Beams;
 using CushionService.Nesting.Rectangles.Proofs;
 using CushionService.Nesting.Rectangles.Repeats;
 using CushionService.Nesting.Rectangles.Skylines;
+using CushionService.Nesting.Search;
 
 namespace CushionService.Nesting.Tests.Rectangles;
 
@@ -53,6 +54,27 @@ public sealed class SlowTwinFacts
                 },
                 seed: Seed,
                 iter: 500
+            );
+
+    // The largest numbers are beyond those that a double holds exactly.
+    [Theory]
+    [InlineData(1L << 20)]
+    [InlineData(1L << 50)]
+    [InlineData(1L << 62)]
+    public void A_remainder_is_that_of_a_division_of_whole_numbers(long largest) =>
+        Gen.Select(Gen.Long[1, largest], Gen.Long[-largest, largest], Gen.Long[-2, 2])
+            .Sample(
+                (divisor, number, aside) =>
+                {
+                    var modulus = new Modulus(divisor);
+                    // Beside a multiple of the divisor, a quotient is most easily one too large.
+                    foreach (long asked in new[] { number, number / divisor * divisor + Math.Sign(number) * Math.Min(divisor, aside) })
+                    {
+                        Assert.Equal((long)(((Int128)asked % divisor + divisor) % divisor), modulus.Of(asked));
+                    }
+                },
+                seed: Seed,
+                iter: 20_000
             );
 
     // One word of ways, and several.

@@ -42,6 +42,19 @@ public sealed class ExampleTests(RunningService service) : IClassFixture<Running
         }
     }
 
+    // One that is refused would go through no search.
+    [Fact]
+    public async Task The_order_that_the_service_warms_up_with_is_answered()
+    {
+        using var body = new StringContent(
+            Repository.Read("src/CushionService/Operations/warm-up.json"),
+            Encoding.UTF8,
+            "application/json"
+        );
+        using HttpResponseMessage response = await service.Http.PostAsync("/v1/quotes", body);
+        Assert.Equal(200, (int)response.StatusCode);
+    }
+
     [Theory]
     [MemberData(nameof(Operations))]
     public void A_refusal_has_the_code_of_its_status(string path, string method)

@@ -26,7 +26,7 @@ internal sealed class BeamKinds
         Across = Array.ConvertAll(set.Across, extent => extent / UnitX);
         Along = Array.ConvertAll(set.Along, extent => extent / UnitY);
         Width = set.Width / UnitX;
-        MayTurn = Array.IndexOf(set.Turns, true) >= 0;
+        MayTurn = set.MayTurn;
         Hardness = new double[set.Kinds];
         double meanArea = (double)set.Area / set.Copies;
         for (var kind = 0; kind < set.Kinds; kind++)

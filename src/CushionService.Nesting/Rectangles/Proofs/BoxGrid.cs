@@ -15,7 +15,7 @@ internal sealed class BoxGrid
     public BoxGrid(RectangleSet set)
     {
         Set = set;
-        bool turns = Array.IndexOf(set.Turns, true) >= 0;
+        bool turns = set.MayTurn;
         for (var kind = 0; kind < set.Kinds; kind++)
         {
             UnitX = Divisors.Greatest(UnitX, set.Across[kind]);

@@ -60,7 +60,7 @@ internal sealed class BoxProblem(BoxGrid grid, long mostSteps, StepBudget budget
 
         long end = budget.Spent + steps;
         var whole = Whole(height);
-        if (Array.IndexOf(_set.Turns, true) >= 0)
+        if (_set.MayTurn)
         {
             _branches ??= new TurnBranches(_set, length, budget);
             if (_branches.Run(steps - steps / TurnedShare, Layout) != BoxOutcome.Unknown)

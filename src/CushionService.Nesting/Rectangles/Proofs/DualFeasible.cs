@@ -22,8 +22,8 @@ internal sealed class DualFeasible(RectangleSet set)
     private const int ForPairs = 2;
     private const long LeastForPairs = 100_000;
 
-    // Eight kilobytes.
-    private const int MostOnStack = 1024;
+    // Thirty-two kilobytes.
+    private const int MostOnStack = 4096;
 
     /// <summary>An argument that the copies do not fit the strip up to a length; null when none is found.</summary>
     /// <param name="length">In grid units, above 0.</param>
@@ -38,12 +38,12 @@ internal sealed class DualFeasible(RectangleSet set)
 
         Span<DualFunction> across = stackalloc DualFunction[DualFunctions.MostFor(set.Kinds)],
             along = stackalloc DualFunction[across.Length];
-        across = across[..DualFunctions.For(set, set.Width, across)];
-        along = along[..DualFunctions.For(set, length, along)];
+        across = across[..DualFunctions.For(set, set.Width, ofLength: false, across)];
+        along = along[..DualFunctions.For(set, length, ofLength: true, along)];
         budget.Spend((long)(across.Length + along.Length) * set.Kinds);
         for (var kind = 0; kind < set.Kinds; kind++)
         {
-            if (!FitsUpright(kind, length) && !FitsTurned(kind, length))
+            if (!set.FitsUpright(kind, length) && !set.FitsTurned(kind, length))
             {
                 return string.Create(
                     CultureInfo.InvariantCulture,
@@ -68,51 +68,32 @@ internal sealed class DualFeasible(RectangleSet set)
     {
         int kinds = set.Kinds;
         long end = budget.Spent + Math.Max(LeastForPairs, (budget.Limit - budget.Spent) / ForPairs);
-        bool turns = Array.IndexOf(set.Turns, true) >= 0;
-        int size = 2 * kinds * (along.Length + 1);
-        Span<long> numbers = size <= MostOnStack ? stackalloc long[size] : new long[size];
-        // One block for all numbers: those of a function across, and those of every function along, once for each turn.
-        Span<long> upright = numbers[..kinds],
-            turned = numbers[kinds..(2 * kinds)],
-            alongUpright = numbers[(2 * kinds)..((2 + along.Length) * kinds)];
-        Span<long> alongTurned = numbers[((2 + along.Length) * kinds)..];
-        for (var g = 0; g < along.Length; g++)
-        {
-            Number(along[g], set.Along, set.Across, length, length, alongUpright[(g * kinds)..], alongTurned[(g * kinds)..]);
-        }
-
-        foreach (DualFunction f in across)
+        int size = DualNumbers.SizeFor(across.Length + along.Length, set);
+        Span<long> rows = size <= MostOnStack ? stackalloc long[size] : new long[size];
+        var widths = new DualNumbers(across, set, rows);
+        var lengths = new DualNumbers(along, set, rows[DualNumbers.SizeFor(across.Length, set)..]);
+        widths.Number(length, ofLength: false);
+        lengths.Number(length, ofLength: true);
+        for (var f = 0; f < widths.Count; f++)
         {
             if (budget.Spent >= end)
             {
                 return null;
             }
 
-            Number(f, set.Across, set.Along, set.Width, length, upright, turned);
-            T roomAcross = T.CreateTruncating(f.Of(set.Width, set.Width));
-            for (var g = 0; g < along.Length; g++)
+            for (var g = 0; g < lengths.Count; g++)
             {
-                T need = T.Zero;
-                ReadOnlySpan<long> uprightAlong = alongUpright.Slice(g * kinds, kinds),
-                    turnedAlong = alongTurned.Slice(g * kinds, kinds);
-                for (var kind = 0; kind < uprightAlong.Length; kind++)
-                {
-                    T least = T.CreateTruncating(upright[kind]) * T.CreateTruncating(uprightAlong[kind]);
-                    if (turns)
-                    {
-                        least = T.Min(least, T.CreateTruncating(turned[kind]) * T.CreateTruncating(turnedAlong[kind]));
-                    }
-
-                    need += least * T.CreateTruncating(set.Count[kind]);
-                }
-
+                T need = set.MayTurn
+                    ? Least<T>(widths.Upright(f), lengths.Upright(g), widths.Turned(f), lengths.Turned(g))
+                    : Sum<T>(widths.Upright(f), lengths.Upright(g));
                 budget.Spend(kinds);
-                T room = roomAcross * T.CreateTruncating(along[g].Of(length, length));
-                if (need > room)
+                T most = T.CreateTruncating(widths.Whole(f)) * T.CreateTruncating(lengths.Whole(g));
+                if (need > most)
                 {
+                    (DualFunction ofWidth, DualFunction ofLength) = (widths.Function(f), lengths.Function(g));
                     return string.Create(
                         CultureInfo.InvariantCulture,
-                        $"{f} across and {along[g]} along need {need} of the {room} that {set.Width} by {length} has"
+                        $"{ofWidth} across and {ofLength} along need {need} of the {most} that {set.Width} by {length} has"
                     );
                 }
             }
@@ -121,29 +102,31 @@ internal sealed class DualFeasible(RectangleSet set)
         return null;
     }
 
-    // A kind that fits in one turn only has that turn's numbers in both places.
-    private void Number(
-        DualFunction function,
-        long[] uprightExtents,
-        long[] turnedExtents,
-        long whole,
-        long length,
-        Span<long> upright,
-        Span<long> turned
-    )
+    /// <summary>What all copies need of the area, where none turns.</summary>
+    private T Sum<T>(ReadOnlySpan<long> across, ReadOnlySpan<long> along)
+        where T : struct, IBinaryInteger<T>
     {
-        for (var kind = 0; kind < set.Kinds; kind++)
+        T need = T.Zero;
+        for (var kind = 0; kind < across.Length; kind++)
         {
-            bool fits = FitsUpright(kind, length),
-                fitsTurned = FitsTurned(kind, length);
-            upright[kind] = function.Of(fits ? uprightExtents[kind] : turnedExtents[kind], whole);
-            turned[kind] = fits && !fitsTurned ? upright[kind] : function.Of(turnedExtents[kind], whole);
+            need += T.CreateTruncating(across[kind]) * T.CreateTruncating(along[kind]) * T.CreateTruncating(set.Count[kind]);
         }
+
+        return need;
     }
 
-    /// <summary>Whether a kind fits the strip as it is kept.</summary>
-    private bool FitsUpright(int kind, long length) => set.Across[kind] <= set.Width && set.Along[kind] <= length;
+    /// <summary>What all copies need of the area at least, each in the turn where that is least.</summary>
+    private T Least<T>(ReadOnlySpan<long> across, ReadOnlySpan<long> along, ReadOnlySpan<long> acrossTurned, ReadOnlySpan<long> alongTurned)
+        where T : struct, IBinaryInteger<T>
+    {
+        T need = T.Zero;
+        for (var kind = 0; kind < across.Length; kind++)
+        {
+            T upright = T.CreateTruncating(across[kind]) * T.CreateTruncating(along[kind]);
+            T turned = T.CreateTruncating(acrossTurned[kind]) * T.CreateTruncating(alongTurned[kind]);
+            need += T.Min(upright, turned) * T.CreateTruncating(set.Count[kind]);
+        }
 
-    /// <summary>Whether a kind may turn and then fits.</summary>
-    private bool FitsTurned(int kind, long length) => set.Turns[kind] && set.Along[kind] <= set.Width && set.Across[kind] <= length;
+        return need;
+    }
 }

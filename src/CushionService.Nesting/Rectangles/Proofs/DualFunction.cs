@@ -40,6 +40,18 @@ internal readonly record struct DualFunction(DualRule Family, long Parameter)
         }
     }
 
+    /// <summary>The numbers of extents, as <see cref="Of(long, long)"/> has them one by one.</summary>
+    /// <param name="extents">Grid units, at least 0.</param>
+    /// <param name="whole">Grid units, above 0.</param>
+    /// <param name="numbers">Gets a number for each extent.</param>
+    public void Of(ReadOnlySpan<long> extents, long whole, Span<long> numbers)
+    {
+        for (var at = 0; at < extents.Length; at++)
+        {
+            numbers[at] = Of(extents[at], whole);
+        }
+    }
+
     /// <summary>The function as the figures of a proof name it.</summary>
     public override string ToString() =>
         Family switch

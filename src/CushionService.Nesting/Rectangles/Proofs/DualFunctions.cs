@@ -11,11 +11,12 @@ internal static class DualFunctions
     public static int MostFor(int kinds) => 1 + DualFunction.MostMultiple + (8 * kinds);
 
     /// <summary>Lists the functions that may tell something about extents in a whole.</summary>
-    /// <param name="set">Whose extents, those of either side.</param>
+    /// <param name="set">Whose extents: those of the axis, and where any kind turns, those of the other axis too.</param>
     /// <param name="whole">The whole.</param>
+    /// <param name="ofLength">Whether the axis is the length, and not the width.</param>
     /// <param name="functions">Has room for <see cref="MostFor"/>.</param>
     /// <returns>How many there are.</returns>
-    public static int For(RectangleSet set, long whole, Span<DualFunction> functions)
+    public static int For(RectangleSet set, long whole, bool ofLength, Span<DualFunction> functions)
     {
         functions[0] = new DualFunction(DualRule.Extent, 1);
         for (var k = 1; k <= DualFunction.MostMultiple; k++)
@@ -26,7 +27,9 @@ internal static class DualFunctions
         int count = 1 + DualFunction.MostMultiple;
         for (var kind = 0; kind < set.Kinds; kind++)
         {
-            foreach (long extent in (ReadOnlySpan<long>)[set.Across[kind], set.Along[kind]])
+            long across = set.MayTurn || !ofLength ? set.Across[kind] : set.Along[kind];
+            long along = set.MayTurn || ofLength ? set.Along[kind] : set.Across[kind];
+            foreach (long extent in across == along ? [across] : (ReadOnlySpan<long>)[across, along])
             {
                 // With many kinds the pairs would outnumber what a page can wait for.
                 if (set.Kinds > 8 && count > 40)

@@ -66,12 +66,19 @@ internal sealed class RepeatPositions
         {
             FreeRectangle free = all[at];
             long room = free.Right == _problem.Width ? across : takenAcross;
-            // Columns a period apart allow the same heights, so that the first of each will do.
             long x = phase.NextX(free.Left);
-            for (var column = 0; column < phase.Period && x + room <= free.Right; column++, x += phase.StepX)
+            if (x + room > free.Right)
             {
-                looks++;
-                long y = phase.NextY(x, free.Lower);
+                continue;
+            }
+
+            // Columns a period apart allow the same heights, so that the first of each will do.
+            long columns = phase.Period == 1 ? 1 : Math.Min(phase.Period, (free.Right - room - x) / phase.StepX + 1);
+            long rise = phase.RiseTo(x, free.Lower);
+            looks += columns;
+            for (long column = 0; column < columns; column++, x += phase.StepX, rise = phase.NextRise(rise))
+            {
+                long y = free.Lower + rise;
                 if (y + takenAlong <= free.Upper && (y < best.Y || (y == best.Y && x < best.X)))
                 {
                     best = (x, y);
@@ -86,5 +93,5 @@ internal sealed class RepeatPositions
     /// <summary>Fails a debug build when a copy is put where its phase does not allow it.</summary>
     [Conditional("DEBUG")]
     public void AssertOnPhase(int copy, long x, long y) =>
-        Debug.Assert(_phase[copy].NextX(x) == x && _phase[copy].NextY(x, y) == y, "A copy is off its phase.");
+        Debug.Assert(_phase[copy].NextX(x) == x && _phase[copy].RiseTo(x, y) == 0, "A copy is off its phase.");
 }

@@ -17,6 +17,7 @@ internal sealed class RectangleSet
         Width = width;
         var kinds = new PieceKinds(pieces, width);
         (Count, Across, Along, Turns) = (kinds.Count, kinds.Across, kinds.Along, kinds.Turns);
+        MayTurn = Array.IndexOf(Turns, true) >= 0;
         var next = new int[Count.Length];
         for (var (kind, copies) = (0, 0); kind < Count.Length; copies += Count[kind++])
         {
@@ -65,8 +66,17 @@ internal sealed class RectangleSet
     /// <summary>Whether the kind may be laid in both turns.</summary>
     public bool[] Turns { get; }
 
+    /// <summary>Whether any kind may be laid in both turns.</summary>
+    public bool MayTurn { get; }
+
     /// <summary>Number of copies of each kind.</summary>
     public int[] Count { get; }
+
+    /// <summary>Whether a kind fits a strip up to a length as it is kept.</summary>
+    public bool FitsUpright(int kind, long length) => Across[kind] <= Width && Along[kind] <= length;
+
+    /// <summary>Whether a kind may turn and then fits a strip up to a length.</summary>
+    public bool FitsTurned(int kind, long length) => Turns[kind] && Along[kind] <= Width && Across[kind] <= length;
 
     /// <summary>A length that the longest copy takes in any of its turns.</summary>
     public long LongestAtLeast()
