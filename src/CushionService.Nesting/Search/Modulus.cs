@@ -2,7 +2,8 @@ using System.Diagnostics;
 
 namespace CushionService.Nesting.Search;
 
-/// <summary>A divisor whose remainders are asked for again and again. A product with its reciprocal takes a third of a division of 64 bits.</summary>
+/// <summary>A divisor whose remainders are asked for again and again. A product with its reciprocal takes a third of what a division of 64
+/// bits takes.</summary>
 internal readonly struct Modulus
 {
     // Below it, whole numbers and their quotients are within one of exact in doubles.
