@@ -66,12 +66,21 @@ internal sealed class RepeatBound
         var best = (Grid: default(MotifGrid), Pieces: aligned, Length: 0L);
         foreach (var pieces in aligned.Length == _problem.Pieces.Length ? [aligned] : new[] { aligned, [.. _problem.Pieces] })
         {
+            // What a piece covers across depends on the place of the columns alone, and along on that of the rows.
+            (long Y, long[] Along)[] rows =
+            [
+                .. Phases(aligned, length, 0, phase => phase.PhaseY)
+                    .Select(y => (y, pieces.Select(new MotifGrid(width, length, 0, y).Along).ToArray())),
+            ];
             foreach (long x in width == 0 ? [0] : Phases(aligned, width, _problem.Width % width, phase => phase.PhaseX))
             {
-                foreach (long y in Phases(aligned, length, 0, phase => phase.PhaseY))
+                var columns = new MotifGrid(width, length, x, 0);
+                long reached = Columns(columns, pieces);
+                long[] across = [.. pieces.Select(columns.Across)];
+                foreach (var (y, along) in rows)
                 {
-                    var grid = new MotifGrid(width, length, x, y);
-                    long end = End(grid, pieces, RowsByArea(grid, pieces));
+                    var grid = columns with { Y = y };
+                    long end = End(grid, pieces, RowsByArea(pieces, across, along, reached), best.Length);
                     best = end > best.Length ? (grid, pieces, end) : best;
                 }
             }
@@ -88,22 +97,24 @@ internal sealed class RepeatBound
         aligned.Select(piece => MotifGrid.Modulo(phase(piece.Alignment!.Value), repeat)).Prepend(other).Distinct().Take(MostPhases);
 
     /// <summary>The rows that the points covered take at least; 0 when nothing covers a point, or a piece fits the strip nowhere.</summary>
-    private long RowsByArea(MotifGrid grid, NestingPiece[] pieces)
+    /// <param name="pieces">The pieces.</param>
+    /// <param name="across">The columns of points that each covers.</param>
+    /// <param name="along">The rows of points that each covers.</param>
+    /// <param name="columns">The columns that there are.</param>
+    private long RowsByArea(NestingPiece[] pieces, long[] across, long[] along, long columns)
     {
         _budget.Spend(pieces.Length);
-        long columns = Columns(grid, pieces);
         Int128 points = 0;
         long longest = 0;
-        foreach (var piece in pieces)
+        for (var piece = 0; piece < pieces.Length; piece++)
         {
-            var (across, along) = (grid.Across(piece), grid.Along(piece));
-            if (across > columns)
+            if (across[piece] > columns)
             {
                 return 0;
             }
 
-            points += (Int128)across * along * piece.Quantity;
-            longest = across > 0 ? Math.Max(longest, along) : longest;
+            points += (Int128)across[piece] * along[piece] * pieces[piece].Quantity;
+            longest = across[piece] > 0 ? Math.Max(longest, along[piece]) : longest;
         }
 
         return columns == 0 ? 0 : Math.Max(longest, (long)((points + columns - 1) / columns));
@@ -128,8 +139,9 @@ internal sealed class RepeatBound
         return last + 1 - first;
     }
 
-    /// <summary>Where a layout ends at least whose blocks take a number of rows; 0 for none.</summary>
-    private static long End(MotifGrid grid, NestingPiece[] pieces, long rows)
+    /// <summary>Where a layout ends at least whose blocks take a number of rows; 0 for none, and where that is no further than is known
+    /// already.</summary>
+    private static long End(MotifGrid grid, NestingPiece[] pieces, long rows, long known)
     {
         long end = long.MaxValue;
         foreach (var piece in rows == 0 ? [] : pieces)
@@ -137,6 +149,10 @@ internal sealed class RepeatBound
             if (grid.Across(piece) > 0 && grid.Along(piece) > 0)
             {
                 end = Math.Min(end, grid.End(piece, rows - 1));
+                if (end <= known)
+                {
+                    return 0;
+                }
             }
         }
 
@@ -164,7 +180,7 @@ internal sealed class RepeatBound
             step = rows.Length > before ? step * 2 : step / 2;
         }
 
-        long end = End(grid, pieces, rows.Length);
+        long end = End(grid, pieces, rows.Length, Length);
         if (end > Length)
         {
             (Length, Kind) = (end, rows.Kind);
