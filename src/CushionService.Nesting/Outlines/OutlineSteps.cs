@@ -7,7 +7,7 @@ internal static class OutlineSteps
     private const long QuickShare = 600_000;
     private const long QuickMost = 4_200_000;
     private const long StandardShare = 4_000_000;
-    private const long StandardMost = 60_000_000;
+    private const long StandardMost = 48_000_000;
     private const long ThoroughShare = 250_000_000;
     private const long ThoroughMost = 4_500_000_000;
     private const long OvernightShare = 750_000_000;

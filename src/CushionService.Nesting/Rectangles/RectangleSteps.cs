@@ -6,7 +6,7 @@ internal static class RectangleSteps
     private const long QuickShare = 45_000;
     private const long QuickMost = 6_000_000;
     private const long StandardShare = 5_000_000;
-    private const long StandardMost = 80_000_000;
+    private const long StandardMost = 64_000_000;
     private const long ThoroughShare = 100_000_000;
     private const long ThoroughMost = 2_200_000_000;
     private const long OvernightShare = 400_000_000;
