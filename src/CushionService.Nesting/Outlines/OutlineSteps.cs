@@ -4,7 +4,7 @@ namespace CushionService.Nesting.Outlines;
 /// and up to 15 ns where both search.</summary>
 internal static class OutlineSteps
 {
-    private const long QuickShare = 600_000;
+    private const long QuickShare = 400_000;
     private const long QuickMost = 4_200_000;
     private const long StandardShare = 4_000_000;
     private const long StandardMost = 48_000_000;

@@ -32,7 +32,7 @@ internal readonly struct Modulus
         }
 
         long rest = number is > -Exact and < Exact ? number - (long)(number * _reciprocal) * Value : number % Value;
-        // The quotient was cut off towards zero, and may be one too large.
+        // The quotient was cut off towards zero, and may be one off either way.
         return rest < 0 ? rest + Value
             : rest >= Value ? rest - Value
             : rest;

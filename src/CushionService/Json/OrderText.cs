@@ -27,6 +27,17 @@ internal static class OrderText
         return Read(body) with { Reading = Stopwatch.GetElapsedTime(began) };
     }
 
+    /// <summary>The text of an order that the program carries with it.</summary>
+    /// <param name="beside">A type of the same folder.</param>
+    /// <param name="file">The file's name.</param>
+    public static byte[] Carried(Type beside, string file)
+    {
+        using Stream stream = beside.Assembly.GetManifestResourceStream(beside, file)!;
+        byte[] text = new byte[stream.Length];
+        stream.ReadExactly(text);
+        return text;
+    }
+
     private static ReceivedOrder Read(ReadOnlyMemory<byte> body)
     {
         if (body.Span.StartsWith(ByteOrderMark))

@@ -23,7 +23,7 @@ internal sealed class WarmUp(IServiceProvider services) : IHostedLifecycleServic
     {
         if (Interlocked.Exchange(ref _done, 1) == 0)
         {
-            Order order = OrderText.Parse(ReadText()).Order!;
+            Order order = OrderText.Parse(OrderText.Carried(typeof(WarmUp), "warm-up.json")).Order!;
             try
             {
                 OrderDesk desk = services.GetRequiredService<OrderDesk>();
@@ -66,12 +66,4 @@ internal sealed class WarmUp(IServiceProvider services) : IHostedLifecycleServic
 
     /// <inheritdoc/>
     public Task StoppedAsync(CancellationToken cancellationToken) => Task.CompletedTask;
-
-    private static byte[] ReadText()
-    {
-        using Stream stream = typeof(WarmUp).Assembly.GetManifestResourceStream(typeof(WarmUp), "warm-up.json")!;
-        byte[] text = new byte[stream.Length];
-        stream.ReadExactly(text);
-        return text;
-    }
 }

@@ -27,9 +27,12 @@ internal static class DualFunctions
         int count = 1 + DualFunction.MostMultiple;
         for (var kind = 0; kind < set.Kinds; kind++)
         {
-            long across = set.MayTurn || !ofLength ? set.Across[kind] : set.Along[kind];
-            long along = set.MayTurn || ofLength ? set.Along[kind] : set.Across[kind];
-            foreach (long extent in across == along ? [across] : (ReadOnlySpan<long>)[across, along])
+            // An extent that never lies along the axis marks no place where a function of it changes.
+            ReadOnlySpan<long> extents =
+                set.MayTurn ? [set.Across[kind], set.Along[kind]]
+                : ofLength ? [set.Along[kind]]
+                : [set.Across[kind]];
+            foreach (long extent in extents)
             {
                 // With many kinds the pairs would outnumber what a page can wait for.
                 if (set.Kinds > 8 && count > 40)
