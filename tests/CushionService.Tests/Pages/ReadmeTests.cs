@@ -1,8 +1,10 @@
+using System.Diagnostics;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using CushionService.Contract.Orders;
 using CushionService.Desk;
 using CushionService.Json;
+using CushionService.Tests.Hosting;
 
 namespace CushionService.Tests.Pages;
 
@@ -36,6 +38,16 @@ public sealed class ReadmeTests
                 + Answered().ToJsonString(new JsonSerializerOptions(ContractJson.Options) { WriteIndented = true, NewLine = "\n" })
                 + "\n```\n"
         );
+
+    [Fact]
+    public async Task Its_command_serves_an_optimized_build()
+    {
+        string project = Path.Combine(Repository.Root, WrittenPart.Read(Readme, "dotnet run --project ", " "));
+        using Process evaluated = Process.Start(
+            new ProcessStartInfo("dotnet", ["msbuild", project, "-getProperty:Optimize"]) { RedirectStandardOutput = true }
+        )!;
+        Assert.Equal("true", (await evaluated.StandardOutput.ReadToEndAsync()).Trim());
+    }
 
     private static JsonNode Order() => JsonNode.Parse(WrittenPart.Read(Readme, "-d '\n", "\n'"))!;
 
