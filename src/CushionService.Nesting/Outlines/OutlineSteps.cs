@@ -4,8 +4,12 @@ namespace CushionService.Nesting.Outlines;
 /// and up to 15 ns where both search.</summary>
 internal static class OutlineSteps
 {
-    private const long QuickShare = 400_000;
+    private const long QuickShare = 360_000;
     private const long QuickMost = 4_200_000;
+
+    // Only many copies take the most steps, so that each of them is still placed and tested.
+    private const long QuickMostOfFew = 3_600_000;
+    private const long QuickForEach = 300;
     private const long StandardShare = 4_000_000;
     private const long StandardMost = 48_000_000;
     private const long ThoroughShare = 250_000_000;
@@ -19,7 +23,7 @@ internal static class OutlineSteps
     public static long For(Effort effort, long copies) =>
         effort switch
         {
-            Effort.Quick => Math.Min(copies * QuickShare, QuickMost),
+            Effort.Quick => Math.Min(copies * QuickShare, Math.Min(QuickMostOfFew + copies * QuickForEach, QuickMost)),
             Effort.Standard => Math.Min(copies * StandardShare, StandardMost),
             Effort.Thorough => Math.Min(copies * ThoroughShare, ThoroughMost),
             _ => Math.Min(copies * OvernightShare, OvernightMost),

@@ -55,7 +55,7 @@ internal sealed class SliceIndex
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public int Guess(double t, out double end)
     {
-        var slab = _buckets[(int)((t - Min) * _bucketsPerUnit)];
+        var slab = _buckets[double.ConvertToIntegerNative<int>((t - Min) * _bucketsPerUnit)];
         end = _slabs[slab].End;
         return slab;
     }
@@ -104,7 +104,7 @@ internal sealed class SliceIndex
             var (below, above) = (u - band.LowAt(distance), band.HighAt(distance) - u);
             if (below > Tolerance && above > Tolerance)
             {
-                return Math.Min(below, above);
+                return double.MinNative(below, above);
             }
         }
 

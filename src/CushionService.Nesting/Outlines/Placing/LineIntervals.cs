@@ -69,7 +69,7 @@ internal sealed class LineIntervals(Copies copies, Arrangement arrangement, doub
             var offset = sign * _offset[index];
             ref readonly var slab = ref slices.From(_guess[index], _end[index], offset);
             var distance = offset - slab.Start;
-            var wayOut = Math.Min(_offset[index] + extent, extents[other] - _offset[index]);
+            var wayOut = double.MinNative(_offset[index] + extent, extents[other] - _offset[index]);
             if (count + slab.Count + slab.AtStart + 4 > Low.Length)
             {
                 Grow();
@@ -108,8 +108,8 @@ internal sealed class LineIntervals(Copies copies, Arrangement arrangement, doub
     private int Add(in Band band, int count, double start, double sign, double distance, double room, double weight, double wayOut)
     {
         var (one, two) = (sign * band.LowAt(distance), sign * band.HighAt(distance));
-        var low = start + Math.Min(one, two) + SliceIndex.Tolerance;
-        var high = start + Math.Max(one, two) - SliceIndex.Tolerance;
+        var low = start + double.MinNative(one, two) + SliceIndex.Tolerance;
+        var high = start + double.MaxNative(one, two) - SliceIndex.Tolerance;
         (Low[count], High[count], Weight[count], Cap[count]) = (low, high, weight, wayOut);
         return high > 0 && low < room ? count + 1 : count;
     }
