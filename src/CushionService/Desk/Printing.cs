@@ -45,7 +45,8 @@ internal static class Printing
             (order, cancellation) =>
             {
                 (Quote quote, QuoteAnswer answer) = Purposes.Quoted(order, cancellation, onPaper: true);
-                Job job = Job.Of(answer, quote, order.Order, order.Language, JobPictures.Of(quote, order.Language));
+                JobPictures pictures = JobPictures.Of(quote, order.Language, cancellation);
+                Job job = Job.Of(answer, quote, order.Order, order.Language, pictures);
                 Paper? named = paper is null ? null : Paper.Named(paper);
                 Sheet sheet = detail switch
                 {
@@ -53,7 +54,9 @@ internal static class Printing
                     QuoteDetail.Project => ProjectSheet.Of(job, shop, named),
                     _ => Ticket.Of(job, named),
                 };
-                return SheetDocument.Write(sheet, asPdf, cancellation);
+                return pictures.Drawn() > PrintedDocument.MostBytes
+                    ? PrintedDocument.TooLong(pictures.Drawn())
+                    : SheetDocument.Write(sheet, asPdf, cancellation);
             }
         );
 

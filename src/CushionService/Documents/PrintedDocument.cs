@@ -35,9 +35,14 @@ internal sealed record PrintedDocument
 
     /// <summary>A document; a refusal when it is longer than <see cref="MostBytes"/>.</summary>
     public static PrintedDocument Of(byte[] bytes) =>
-        bytes.Length <= MostBytes
-            ? new PrintedDocument { Bytes = bytes }
-            : Refuse(new Violation("", "document-too-long", DocumentTexts.DocumentTooLong(bytes.Length >> 20, MostBytes >> 20)));
+        bytes.Length <= MostBytes ? new PrintedDocument { Bytes = bytes } : TooLong(bytes.Length);
+
+    /// <summary>A refusal of a document that is longer than <see cref="MostBytes"/>.</summary>
+    /// <param name="bytes">How long it is, or at least.</param>
+    public static PrintedDocument TooLong(long bytes) =>
+        Refuse(
+            new Violation("", "document-too-long", DocumentTexts.DocumentTooLong((int)((bytes + (1 << 20) - 1) >> 20), MostBytes >> 20))
+        );
 
     /// <summary>Nothing, and why.</summary>
     public static PrintedDocument Refuse(Violation why) => new() { Refused = why };

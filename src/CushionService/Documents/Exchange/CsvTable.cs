@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Globalization;
 using System.Text;
 
@@ -9,6 +10,8 @@ namespace CushionService.Documents.Exchange;
 /// CSV injection). Numbers stay numbers.</remarks>
 internal sealed class CsvTable
 {
+    // Where the decimal sign is a comma, spreadsheets divide lines at semicolons; some at tabs.
+    private static readonly SearchValues<char> Quoted = SearchValues.Create(",;\t\"");
     private readonly StringBuilder _text = new();
 
     /// <param name="names">The names of the columns.</param>
@@ -45,6 +48,6 @@ internal sealed class CsvTable
             clean = $"'{clean}";
         }
 
-        return clean.AsSpan().IndexOfAny(',', '"') < 0 ? clean : $"\"{clean.Replace("\"", "\"\"", StringComparison.Ordinal)}\"";
+        return clean.AsSpan().IndexOfAny(Quoted) < 0 ? clean : $"\"{clean.Replace("\"", "\"\"", StringComparison.Ordinal)}\"";
     }
 }

@@ -8,6 +8,9 @@ namespace CushionService.Documents.Pictures;
 /// <param name="turn">How the cushion is turned before it is looked at.</param>
 internal sealed class Camera(CameraTurn turn)
 {
+    /// <summary>How the cushion is turned before it is looked at.</summary>
+    public CameraTurn Turn => turn;
+
     // Horizontal angle off the front, and angle above the floor, in radians.
     private const double Aside = 0.48;
     private const double Above = 0.56;

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using CushionService.Engine.Cutting;
 using CushionService.Engine.Layouts;
 using CushionService.Engine.Messages;
 using CushionService.Engine.Quoting;
@@ -107,26 +106,30 @@ internal static class CushionPicture
     /// <param name="id">Prefix of every id in it, unique within its document; made from the step's number when left out.</param>
     /// <param name="key">What the step says, without the cushion: "step.hem"; empty when not known.</param>
     /// <returns>Null for a step that handles no panel of the finished cushion, or the pieces of several cushions.</returns>
-    public static string? WriteStep(Quote quote, int step, Language language, string? id = null, string key = "")
+    public static string? WriteStep(Quote quote, int step, Language language, string? id = null, string key = "") =>
+        WriteStep(quote, new StepSources(quote), step, language, id, key);
+
+    /// <summary>The picture of one of many steps of a quote.</summary>
+    /// <param name="quote">The quote.</param>
+    /// <param name="sources">What all of its steps are drawn from.</param>
+    /// <param name="step">The number of the step, from 0.</param>
+    /// <param name="language">The language of its title and description.</param>
+    /// <param name="id">Prefix of every id in it, unique within its document; made from the step's number when left out.</param>
+    /// <param name="key">What the step says, without the cushion: "step.hem"; empty when not known.</param>
+    /// <returns>Null for a step that handles no panel of the finished cushion, or the pieces of several cushions.</returns>
+    public static string? WriteStep(Quote quote, StepSources sources, int step, Language language, string? id = null, string key = "")
     {
-        CutPiece[] pieces =
-        [
-            .. quote.Drafting.Pieces.Where(piece => piece.Cushion is not null && quote.Steps[step].Pieces.Contains(piece.Id)),
-        ];
-        string[] cushions = [.. pieces.Select(piece => piece.Cushion!.Id).Distinct()];
-        int cushion = quote.Drafting.Order.Cushions.Select(one => one.Id).ToList().IndexOf(cushions.Length == 1 ? cushions[0] : "");
-        if (cushion < 0)
+        if (sources.Of(step) is not ({ } source, var parts))
         {
             return null;
         }
 
-        var source = PictureSource.Of(quote.Drafting, cushion, [.. quote.Yardages.Select(yardage => yardage.Layout)]);
         return StepPicture.Write(
             source,
             new PictureWords(source, new MessageWriter(language, quote.Drafting.Order.Unit, spellsNames: true)),
             id ?? string.Create(CultureInfo.InvariantCulture, $"step-{step + 1}"),
             step + 1,
-            pieces.Select(piece => piece.Part).ToHashSet(),
+            parts,
             key
         );
     }

@@ -24,13 +24,28 @@ internal sealed class PictureSource
     private readonly Dictionary<PartName, PrintPhase> _prints = [];
     private readonly Dictionary<string, PictureFabric> _fabrics = [];
 
-    private PictureSource(CushionScene scene) => Scene = scene;
+    // One for each turn, shared by all steps of a cushion, each of which is looked at several times.
+    private readonly Dictionary<CameraTurn, VisiblePatch[]> _seen;
+
+    private PictureSource(CushionScene scene, Dictionary<CameraTurn, VisiblePatch[]> seen) => (Scene, _seen) = (scene, seen);
 
     /// <summary>The cushion.</summary>
     public CushionScene Scene { get; }
 
     /// <summary>The cushion.</summary>
     public CushionSpecification Cushion => Scene.Cushion;
+
+    /// <summary>The patches that face the viewer.</summary>
+    /// <param name="camera">Looks at the scene.</param>
+    public IReadOnlyList<VisiblePatch> Seen(Camera camera)
+    {
+        if (!_seen.TryGetValue(camera.Turn, out VisiblePatch[]? seen))
+        {
+            _seen[camera.Turn] = seen = [.. VisiblePatch.Of(Scene, camera)];
+        }
+
+        return seen;
+    }
 
     /// <summary>How a fabric looks.</summary>
     /// <param name="fabric">The id of a fabric of the order.</param>
@@ -56,7 +71,7 @@ internal sealed class PictureSource
     /// <param name="shown">Prints are kept on these alone: a quiet panel has none.</param>
     public PictureSource With(IReadOnlySet<PartName> shown)
     {
-        var source = new PictureSource(Scene) { Shown = shown };
+        var source = new PictureSource(Scene, _seen) { Shown = shown };
         foreach ((string id, PictureFabric fabric) in _fabrics)
         {
             source._fabrics[id] = fabric;
@@ -82,7 +97,7 @@ internal sealed class PictureSource
     {
         OrderSpecification order = drafting.Order;
         CushionSpecification drawn = order.Cushions[cushion];
-        var source = new PictureSource(CushionScene.Of(drawn, drafting.Patterns[cushion]));
+        var source = new PictureSource(CushionScene.Of(drawn, drafting.Patterns[cushion]), []);
         List<(double Grey, int Hatch)> before = [];
         for (int i = 0; i < order.Fabrics.Length; i++)
         {

@@ -38,7 +38,7 @@ internal sealed class ScenePainter
     /// everything.</remarks>
     public void Paint()
     {
-        VisiblePatch[] seen = [.. VisiblePatch.Of(_source.Scene, Camera)];
+        IReadOnlyList<VisiblePatch> seen = _source.Seen(Camera);
         VisiblePatch[] faces = [.. seen.Where(IsUp)];
         EdgingLines[] edgings = [.. EdgingLines.Of(_source.Scene)];
         _trims.Behind(edgings);

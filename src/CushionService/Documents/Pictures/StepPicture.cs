@@ -40,8 +40,7 @@ internal static class StepPicture
 
     // How much of the panels is seen.
     private static double Seen(PictureSource step, Camera camera) =>
-        VisiblePatch
-            .Of(step.Scene, camera)
+        step.Seen(camera)
             .Where(patch => step.Shows(patch.Part.Panel.Part))
             .Sum(patch => PlanePolygon.Area(patch.Domain) * camera.Facing(patch.Patch.Surface.Normal(patch.Middle)));
 

@@ -23,11 +23,9 @@ internal static class SheetDocument
             return PrintedDocument.Of(SheetHtml.Write(sheet, cancellation));
         }
 
-        IReadOnlyList<(string Drawing, Spot Size)> pages = SheetPages.Of(sheet, cancellation);
-        return pages.Count > MostPages
-            ? PrintedDocument.Refuse(
-                new Violation("", "too-many-sheets", DocumentTexts.TooManyPages(pages.Count, MostPages), null, MostPages)
-            )
-            : PrintedDocument.Of(PdfPaper.Write(sheet.Title, pages, cancellation));
+        (int count, IEnumerable<(string Drawing, Spot Size)> pages) = SheetPages.Of(sheet, cancellation);
+        return count > MostPages
+            ? PrintedDocument.Refuse(new Violation("", "too-many-sheets", DocumentTexts.TooManyPages(count, MostPages), null, MostPages))
+            : PrintedDocument.Of(PdfPaper.Write(sheet.Title, [.. pages], cancellation));
     }
 }

@@ -17,9 +17,10 @@ internal static class SheetPages
 
     /// <summary>The pages.</summary>
     /// <param name="sheet">The sheet.</param>
-    /// <param name="cancellation">Gives up between two parts.</param>
+    /// <param name="cancellation">Gives up between two parts, and between two pages.</param>
+    /// <returns>How many there are, and their drawings, each made when it is asked for.</returns>
     /// <exception cref="OperationCanceledException">The caller cancelled.</exception>
-    public static IReadOnlyList<(string Drawing, Spot Size)> Of(Sheet sheet, CancellationToken cancellation)
+    public static (int Count, IEnumerable<(string Drawing, Spot Size)> Drawn) Of(Sheet sheet, CancellationToken cancellation)
     {
         List<IReadOnlyList<(Slab Slab, double At)>> pages = [];
         foreach (Section section in sheet.Sections)
@@ -29,7 +30,16 @@ internal static class SheetPages
         }
 
         var size = new Spot(sheet.Paper.Width, sheet.Paper.Height);
-        return [.. pages.Select((page, i) => (Draw(sheet, page, i + 1, pages.Count), size))];
+        return (
+            pages.Count,
+            pages.Select(
+                (page, i) =>
+                {
+                    cancellation.ThrowIfCancellationRequested();
+                    return (Draw(sheet, page, i + 1, pages.Count), size);
+                }
+            )
+        );
     }
 
     /// <summary>How large the type of a part is, as a share of the sheet's: the largest that takes the fewest pages.</summary>

@@ -31,6 +31,7 @@ public sealed class TableTests
     [InlineData("-5.00", "-5.00")]
     [InlineData("1E-05", "1E-05")]
     [InlineData("bench = top", "bench = top")]
+    [InlineData("bench;=1+1", "\"bench;=1+1\"")] // a spreadsheet whose decimal sign is a comma divides at semicolons
     public void No_text_runs_as_a_formula_in_a_spreadsheet(string text, string cell)
     {
         var table = new CsvTable("label");

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using CushionService.Documents.CutSheets;
 using CushionService.Documents.Drawings;
 using CushionService.Documents.Pictures;
 using CushionService.Engine.Layouts;
@@ -98,6 +99,25 @@ public sealed class DrawnSceneTests
         Assert.NotEmpty(pictures);
         Assert.Contains(pictures, picture => picture.Contains(Tint.Accent.Value, StringComparison.Ordinal));
         Assert.All(pictures, picture => Assert.True(picture.Length <= CushionPicture.UsualBytes));
+    }
+
+    [Fact]
+    public void Pictures_of_steps_are_given_up_when_the_caller_is_and_are_the_same_from_one_scene_as_from_many()
+    {
+        Quote quote = QuotePipeline.Of(Striped(""), CancellationToken.None);
+        var sources = new StepSources(quote);
+        using var gone = new CancellationTokenSource();
+        gone.Cancel();
+
+        Assert.All(
+            Enumerable.Range(0, quote.Steps.Length),
+            step =>
+                Assert.Equal(
+                    CushionPicture.WriteStep(quote, step, Language.English),
+                    CushionPicture.WriteStep(quote, sources, step, Language.English)
+                )
+        );
+        Assert.Throws<OperationCanceledException>(() => JobPictures.Of(quote, Language.English, gone.Token).Cushion("seat"));
     }
 
     private static double Mm(Engine.Measures.Length length) => length.Nanometres / 1e6;

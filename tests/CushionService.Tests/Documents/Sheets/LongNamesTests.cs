@@ -22,7 +22,7 @@ public sealed class LongNamesTests
         Job job = Printed.Of(Order(name, 1));
         foreach (Sheet sheet in (Sheet[])[Ticket.Of(job), CutSheet.Of(job), ProjectSheet.Of(job, ShopDetails.None, null)])
         {
-            foreach ((string drawing, Spot size) in SheetPages.Of(sheet, CancellationToken.None))
+            foreach ((string drawing, Spot size) in SheetPages.Of(sheet, CancellationToken.None).Drawn)
             {
                 // Drawings within the page are moved and scaled; they keep to their own frames, and have tests of their own.
                 IEnumerable<XElement> lines = XElement

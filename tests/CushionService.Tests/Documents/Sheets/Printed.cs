@@ -30,7 +30,7 @@ internal static class Printed
     {
         CheckedOrder found = Drafted.Check(order) with { Language = language };
         (Quote quote, QuoteAnswer answer) = Purposes.Quoted(found, CancellationToken.None);
-        return Job.Of(answer, quote, found.Order, language, JobPictures.Of(quote, language));
+        return Job.Of(answer, quote, found.Order, language, JobPictures.Of(quote, language, CancellationToken.None));
     }
 
     /// <summary>How many pages a sheet takes.</summary>
