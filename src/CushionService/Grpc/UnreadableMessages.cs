@@ -1,6 +1,7 @@
 using CushionService.Engine.Measures;
 using CushionService.Engine.Messages;
 using CushionService.Languages;
+using CushionService.Rejections;
 using Grpc.Core;
 using Microsoft.AspNetCore.Http.Features;
 
@@ -48,7 +49,7 @@ internal static class UnreadableMessages
     {
         if (status?.IsReadOnly == false && Sentences.TryGetValue(status[Detail].ToString(), out Message? sentence))
         {
-            status[Detail] = Uri.EscapeDataString(new MessageWriter(ReaderLanguage.Of(http), LengthUnit.Inch).Text(sentence));
+            status[Detail] = TrailersOnly.Encoded(new MessageWriter(ReaderLanguage.Of(http), LengthUnit.Inch).Text(sentence));
         }
     }
 }

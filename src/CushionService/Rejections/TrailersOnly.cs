@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text;
 using CushionService.Languages;
 using Google.Protobuf;
 using Google.Protobuf.WellKnownTypes;
@@ -34,8 +35,24 @@ internal static class TrailersOnly
         http.Response.StatusCode = StatusCodes.Status200OK;
         http.Response.ContentType = MediaType;
         http.Response.Headers["grpc-status"] = ((int)code).ToString(CultureInfo.InvariantCulture);
-        http.Response.Headers["grpc-message"] = Uri.EscapeDataString(message);
+        http.Response.Headers["grpc-message"] = Encoded(message);
         http.Response.Headers["grpc-status-details-bin"] = Convert.ToBase64String(status.ToByteArray());
         return http.Response.CompleteAsync();
+    }
+
+    /// <summary>A message as gRPC sends it over HTTP/2: bytes of UTF-8, those outside of printable ASCII and the percent sign as %XX.
+    /// Clients undo nothing else.</summary>
+    /// <param name="message">Any text.</param>
+    public static string Encoded(string message)
+    {
+        var text = new StringBuilder(message.Length);
+        foreach (byte one in Encoding.UTF8.GetBytes(message))
+        {
+            _ = one is >= 0x20 and <= 0x7e and not (byte)'%'
+                ? text.Append((char)one)
+                : text.Append(CultureInfo.InvariantCulture, $"%{one:X2}");
+        }
+
+        return text.ToString();
     }
 }

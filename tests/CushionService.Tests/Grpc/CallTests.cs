@@ -13,6 +13,13 @@ namespace CushionService.Tests.Grpc;
 /// <summary>What gRPC callers can do that JSON cannot say, and what is beside the calls.</summary>
 public sealed class CallTests(RunningService service) : IClassFixture<RunningService>
 {
+    // gRPC over HTTP/2, Status-Message: printable ASCII but the percent sign is sent as it is.
+    [Theory]
+    [InlineData("Not known here, or no longer.", "Not known here, or no longer.")]
+    [InlineData("100 % für", "100 %25 f%C3%BCr")]
+    public void A_status_message_is_encoded_as_clients_decode_it(string message, string sent) =>
+        Assert.Equal(sent, Rejections.TrailersOnly.Encoded(message));
+
     [Fact]
     public async Task A_call_without_an_order_is_refused() => Assert.Equal([" required"], await RefusedAsync(null));
 
