@@ -130,8 +130,7 @@ public static class BiasSupply
         }
 
         long each = (whole - join).Nanometres,
-            strips = ((need - join).Nanometres + each - 1) / each;
-        strips = Math.Max(strips, 1);
+            strips = Math.Max(1, ((need - join).Nanometres + each - 1) / each);
         Length along = (strips * Diagonal(strip)).RoundUpTo(step);
         return new WeltSupply(
             WeltSupplyKind.BiasStrips,

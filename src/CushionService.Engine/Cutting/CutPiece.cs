@@ -126,8 +126,12 @@ public sealed record CutPiece
         }
         else
         {
-            (Length width, Length length, origin, outline) = Template(panel);
-            (across, along) = (across with { Cut = width }, along with { Cut = length });
+            (Point low, Point high, outline) = Template(panel);
+            origin = new Point(-low.X, -low.Y);
+            (across, along) = (
+                across.AsTemplate(panel, -low.X, high.X - panel.Width),
+                along.AsTemplate(panel, -low.Y, high.Y - panel.Height)
+            );
         }
 
         bool free = TurnsFreely(panel.Role, fabric);
@@ -173,14 +177,13 @@ public sealed record CutPiece
         role == FabricRole.InnerCover || (role is FabricRole.Ties or FabricRole.Buttons && !fabric.OneWay);
 
     // A template is cut along its own line, so its corners are not rounded to the cutting step.
-    private static (Length Width, Length Length, Point Origin, ImmutableArray<Point> Outline) Template(Panel panel)
+    private static (Point Low, Point High, ImmutableArray<Point> Outline) Template(Panel panel)
     {
         List<Point> corners = OutlineOffset.Of(panel);
         var low = new Point(corners.Min(corner => corner.X), corners.Min(corner => corner.Y));
         return (
-            corners.Max(corner => corner.X) - low.X,
-            corners.Max(corner => corner.Y) - low.Y,
-            new Point(-low.X, -low.Y),
+            low,
+            new Point(corners.Max(corner => corner.X), corners.Max(corner => corner.Y)),
             [.. corners.Select(corner => corner.Moved(-low.X, -low.Y))]
         );
     }

@@ -13,6 +13,12 @@ namespace CushionService.Engine.Cutting;
 /// <param name="Cut">The size that is cut.</param>
 public readonly record struct CutSize(Length Finished, int Layers, Length TakeUp, EdgeFinish First, EdgeFinish Second, Length Cut)
 {
+    // Cut outlines have their corners on whole micrometres, rounded outward.
+    private static readonly Length Rounding = Length.FromNanometres(2_000);
+
+    /// <summary>Whether it is cut along a line of its own, and not to a size.</summary>
+    public bool IsTemplate { get; private init; }
+
     /// <summary>The sum of the terms, before rounding.</summary>
     public Length Exact => Finished + TakeUp + First.Allowance + Second.Allowance;
 
@@ -36,6 +42,46 @@ public readonly record struct CutSize(Length Finished, int Layers, Length TakeUp
             Cut =
                 rounding == FaceRounding.Up ? Exact.RoundUpTo(step) : (Exact - Length.FromNanometres(step.Nanometres / 2)).RoundUpTo(step),
         };
+
+    /// <summary>What the terms leave unsaid of the cut size: at a slanted edge a corner reaches further than the allowance.</summary>
+    /// <returns>Below zero where it was rounded down; zero where the two agree to the micrometres that outlines are drawn on.</returns>
+    public Length Rest
+    {
+        get
+        {
+            Length rest = Cut - Exact;
+            return IsTemplate && rest <= Rounding && rest >= Length.Zero - Rounding ? Length.Zero : rest;
+        }
+    }
+
+    /// <summary>The same, cut along the panel's own line.</summary>
+    /// <param name="panel">The panel, which is no rectangle.</param>
+    /// <param name="before">How far the cut outline reaches beyond the left or the lower end of the panel.</param>
+    /// <param name="beyond">How far it reaches beyond the right or the upper end.</param>
+    public CutSize AsTemplate(Panel panel, Length before, Length beyond) =>
+        this with
+        {
+            First = Reaching(panel, before, First),
+            Second = Reaching(panel, beyond, Second),
+            Cut = Finished + before + beyond,
+            IsTemplate = true,
+        };
+
+    // The finish that reaches so far: that of the edge that faces the way, or, where a curved or slanted edge lies there, the deepest of
+    // the panel that does not reach further.
+    private static EdgeFinish Reaching(Panel panel, Length reach, EdgeFinish faced)
+    {
+        EdgeFinish found = faced.Allowance <= reach + Rounding ? faced : default;
+        foreach (Edge edge in panel.Edges)
+        {
+            if (edge.Finish.Allowance <= reach + Rounding && edge.Finish.Allowance > found.Allowance)
+            {
+                found = edge.Finish;
+            }
+        }
+
+        return found;
+    }
 
     private static CutSize Of(Length finished, int layers, Length takeUp, EdgeFinish first, EdgeFinish second)
     {

@@ -25,8 +25,9 @@ public static class Derivation
             size.First == size.Second
                 ? Allowance(size.First, 2 * size.First.Turns)
                 : [.. Allowance(size.First, size.First.Turns), .. Allowance(size.Second, size.Second.Turns)],
-            size.Cut != size.Exact ? size.Cut : null,
-            size.Cut > size.Exact
+            size.Rest != Length.Zero ? size.Cut : null,
+            size.Rest > Length.Zero,
+            size.IsTemplate && size.Rest > Length.Zero ? size.Rest : null
         );
 
     // Edges without an allowance, such as folds, are not mentioned.

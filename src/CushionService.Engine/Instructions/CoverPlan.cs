@@ -38,7 +38,8 @@ internal sealed class CoverPlan
         bool soft = pattern.Panels.Any(panel => !panel.Gathers.IsEmpty) || pattern.Seams.Any(CoverSeams.IsNotch);
         HasCorners = !soft && cushion.Outline.HasOutsideCorners;
         HasInsideCorners = cushion.Outline.HasInsideCorners;
-        HasCurves = !cushion.Outline.HasCorners;
+        HasCurves = cushion.Outline.Sides.Any(side => side.Path.Any(segment => segment.Sweep > 0));
+        HasHollows = cushion.Outline.Sides.Any(side => side.Path.Any(segment => segment.Sweep < 0));
         HasStraights = cushion.Outline.Sides.Any(side => side.Path.Any(segment => segment.IsStraight));
     }
 
@@ -85,8 +86,11 @@ internal sealed class CoverPlan
     /// <summary>Whether the seam line turns at inward corners.</summary>
     public bool HasInsideCorners { get; }
 
-    /// <summary>Whether a part of the seam line is curved.</summary>
+    /// <summary>Whether a part of the seam line is curved outward: what goes round it must spread.</summary>
     public bool HasCurves { get; }
+
+    /// <summary>Whether a part of the seam line is curved inward: there the face must spread.</summary>
+    public bool HasHollows { get; }
 
     /// <summary>Whether a part of the seam line is straight.</summary>
     public bool HasStraights { get; }

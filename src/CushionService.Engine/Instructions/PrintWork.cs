@@ -40,7 +40,8 @@ internal static class PrintWork
             [
                 .. runs.Concat(fronts).Concat(uprights).SelectMany(Edges).Select(edge => edge.Part).Distinct(),
             ];
-            yield return new Work(StepTexts.MatchPrint(places, plan.ByClips), parts);
+            bool edged = fronts.Length > 0 && SeamWork.IsEdged(plan, [.. plan.Units.Where(unit => unit.Kind == CoverUnitKind.Top)]);
+            yield return new Work(StepTexts.MatchPrint(places, plan.ByClips, edged), parts);
         }
     }
 

@@ -175,8 +175,8 @@ internal static class SeamWork
         return [Sewn(plan, seams, text, face, around)];
     }
 
-    // A strip is clipped to go round a curve or a corner, and not along a straight side; the spacing and the depth of the clips are the
-    // workroom's.
+    // A strip is clipped to go round a curve or a corner, and not along a straight side; round a hollow the face is clipped instead, whose
+    // raw edge is shorter than its seam line there. The spacing and the depth of the clips are the workroom's.
     private static Message ToBoxing(
         CoverPlan plan,
         ImmutableArray<(int Number, Seam Seam)> seams,
@@ -209,8 +209,9 @@ internal static class SeamWork
             opens,
             plan.HasZipper,
             plan.HasCurves && plan.Clips,
+            plan.HasHollows && plan.Clips,
             around.Words,
-            plan.HasStraights,
+            plan.HasStraights || plan.HasHollows,
             practice.ClipSpacing,
             practice.ClipMargin,
             face.Words,

@@ -22,8 +22,7 @@ internal static class SectionWork
             _ => [],
         };
 
-    // Lapped where the order gives a lap, else centred. The height is that of the finished section with its seams, to check it against the
-    // boxing; null where the closure does not make one.
+    // Lapped where the order gives a lap, else centred.
     private static IEnumerable<Work> Zipper(CoverPlan plan, ZipperClosure zipper)
     {
         (int Number, Seam Seam)[] seams = ZipperWork.Section(plan);
@@ -37,8 +36,7 @@ internal static class SectionWork
         Length shut = ZipperWork.Shut(plan, plan.LengthOf(seams)),
             length = plan.LengthOf(seams) - shut;
         int sliders = ZipperWork.Sliders(plan, zipper);
-        Length? height = parts.Any(part => part.Kind == PartKind.ZipperUpper) ? plan.Cushion.BoxingHeight + 2 * plan.Allowance : null;
-        bool trim = height is not null && ZipperWork.ComesHigher(plan);
+        (Length? height, bool trim) = Height(plan, parts);
         (Message over, Message under) = Sides(parts);
         IEnumerable<PartName> named = parts.Select(CoverSeams.Base).Distinct();
         Message text =
@@ -74,6 +72,7 @@ internal static class SectionWork
         bool beyond = plan.Cushion.Ends is { Kind: not Specifications.Shapes.BolsterEndKind.Flat },
             // The flaps of a flanged cover run on beyond the body, and the line round it is stitched through them.
             flanged = plan.Cushion.Flange is not null;
+        (Length? height, bool trim) = Height(plan, parts);
         switch (closure)
         {
             case HookAndLoopClosure hook:
@@ -89,7 +88,9 @@ internal static class SectionWork
                         plan.Workroom.Closures.TapeClearance,
                         hook.Overlap,
                         beyond,
-                        flanged
+                        flanged,
+                        height,
+                        trim
                     ),
                     parts
                 );
@@ -109,8 +110,15 @@ internal static class SectionWork
                 break;
         }
 
-        yield return Fastened(plan, unit, StepTexts.Overlap(over, under, closure.Overlap, beyond), parts).After(made);
+        yield return Fastened(plan, unit, StepTexts.Overlap(over, under, closure.Overlap, beyond, height, trim), parts).After(made);
     }
+
+    // The height of the finished section with its seams, to check it against the boxing, and whether it comes out higher; null where the
+    // closure makes no section.
+    private static (Length? Height, bool Trim) Height(CoverPlan plan, ImmutableArray<PartName> parts) =>
+        parts.Any(part => part.Kind is PartKind.ZipperUpper or PartKind.ClosureUpper)
+            ? (plan.Cushion.BoxingHeight + 2 * plan.Allowance, ZipperWork.ComesHigher(plan))
+            : (null, false);
 
     // The upper strip over the lower one, the back flap over the front one, the end of a body over its start: it is a lap wider there.
     private static (Message Over, Message Under) Sides(ImmutableArray<PartName> parts)

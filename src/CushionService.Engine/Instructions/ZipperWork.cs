@@ -48,12 +48,12 @@ internal static class ZipperWork
     /// <param name="zipper">The zipper.</param>
     public static Length Beyond(ZipperClosure zipper) => zipper.TurnUnder + zipper.Lap.HalfUp();
 
-    /// <summary>Whether the strips beside the zipper come out higher than the boxing: each is cut up to the step that the workroom cuts
-    /// to, the boxing once and they twice.</summary>
+    /// <summary>Whether the strips of a closure's section come out higher than the boxing: each is cut up to the step that the workroom
+    /// cuts to, the boxing once and they twice.</summary>
     /// <param name="plan">The cover.</param>
     public static bool ComesHigher(CoverPlan plan) =>
         plan.Pieces.Any(piece =>
-            piece.Part.Kind is PartKind.ZipperUpper or PartKind.ZipperLower
+            piece.Part.Kind is PartKind.ZipperUpper or PartKind.ZipperLower or PartKind.ClosureUpper or PartKind.ClosureLower
             && piece.Part.IsInner == plan.IsInner
             && piece.LengthTerms.Cut > piece.LengthTerms.Exact
         );

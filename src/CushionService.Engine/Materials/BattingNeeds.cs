@@ -31,7 +31,11 @@ internal sealed class BattingNeeds(OrderSpecification order, Shop shop, SideSear
                 use.Sides is not { } sides ? MaterialTexts.Wadding(Text(use.Pieces[0]))
                     : cushion.Construction == Construction.Bolster
                         ? MaterialTexts.WrapRoll(use.Pieces.Select(Text), sides == WrapSides.WholeSkin)
-                    : MaterialTexts.Wrap(use.Pieces.Select(Text), sides)
+                    : MaterialTexts.Wrap(
+                        use.Pieces.Select(Text),
+                        sides,
+                        sides == WrapSides.WholeSkin && cushion.Construction == Construction.Wedge
+                    )
             ));
 
     /// <summary>Lays what comes off rolls.</summary>

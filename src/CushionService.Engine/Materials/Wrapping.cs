@@ -45,9 +45,11 @@ public static class Wrapping
                 wrap.Sides
             );
             // Round any other outline than a rectangle the sides are one strip. Oversize foam is at most four times as much longer round.
-            if (wrap.Sides != WrapSides.WholeSkin && cushion.Construction == Construction.Wedge)
+            if (cushion.Construction == Construction.Wedge)
             {
-                return [box[0] with { Length = RoundWedge(cushion, over, wrap.Sides) }];
+                return wrap.Sides == WrapSides.WholeSkin
+                    ? SkinOfWedge(cushion, over)
+                    : [box[0] with { Length = RoundWedge(cushion, over, wrap.Sides) }];
             }
 
             return wrap.Sides == WrapSides.WholeSkin && cushion.Outline.Kind != OutlineKind.Rectangle
@@ -61,15 +63,43 @@ public static class Wrapping
 
     // Down the slope, over the front, back along the underside, and up the back where that is covered too: √(D² + (Tr − Tf)²) + Tf + D, and
     // Tr (follows from the block).
-    private static Length RoundWedge(CushionSpecification cushion, Length over, WrapSides sides)
+    private static Length RoundWedge(CushionSpecification cushion, Length over, WrapSides sides) =>
+        Slope(cushion, over)
+        + cushion.FrontThickness
+        + cushion.Depth
+        + over
+        + (sides == WrapSides.FourSides ? cushion.Thickness : Length.Zero);
+
+    // Slope, underside, front where it has a height, and back; the two sides are one piece of D × (Tr + Tf), parted on the slant (follows
+    // from the block).
+    private static ImmutableArray<(Length Width, Length Length, int Count)> SkinOfWedge(CushionSpecification cushion, Length over)
     {
-        Length depth = cushion.Depth + over;
-        double slope = Math.Sqrt(Math.Pow(depth.Nanometres, 2) + Math.Pow((cushion.Thickness - cushion.FrontThickness).Nanometres, 2));
-        return Length.FromNanometres((long)Math.Ceiling(slope))
-            + cushion.FrontThickness
-            + depth
-            + (sides == WrapSides.FourSides ? cushion.Thickness : Length.Zero);
+        (Length width, Length depth, Length front, Length back) = (
+            cushion.Width + over,
+            cushion.Depth + over,
+            cushion.FrontThickness,
+            cushion.Thickness
+        );
+        return
+        [
+            (width, Slope(cushion, over), 1),
+            (width, depth, 1),
+            .. front > Length.Zero ? [(width, front, 1)] : ImmutableArray<(Length, Length, int)>.Empty,
+            (width, back, 1),
+            (depth, back + front, 1),
+        ];
     }
+
+    private static Length Slope(CushionSpecification cushion, Length over) =>
+        Length.FromNanometres(
+            (long)
+                Math.Ceiling(
+                    Math.Sqrt(
+                        Math.Pow((cushion.Depth + over).Nanometres, 2)
+                            + Math.Pow((cushion.Thickness - cushion.FrontThickness).Nanometres, 2)
+                    )
+                )
+        );
 
     /// <summary>Area of pieces, in square millimetres.</summary>
     public static decimal Area(IEnumerable<(Length Width, Length Length, int Count)> pieces) =>

@@ -2,6 +2,7 @@ using CushionService.Engine.Cutting;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Fabrics;
+using CushionService.Engine.Specifications.Outlines;
 using CushionService.Engine.Specifications.Shapes;
 
 namespace CushionService.Engine.Tests.Cutting;
@@ -44,6 +45,28 @@ public sealed class DerivationFacts
 
         Assert.Equal($"{half} by {half}", Derivation.Of(face).ToString());
         Assert.Equal((face.Width, face.Length), (face.WidthTerms.Cut, face.LengthTerms.Cut));
+    }
+
+    [Theory]
+    [InlineData(OutlineKind.Circle, "16 in + 2 × 1/2 in seam by 16 in + 2 × 1/2 in seam")]
+    [InlineData(OutlineKind.Oval, "20 in + 2 × 1/2 in seam by 16 in + 2 × 1/2 in seam")]
+    [InlineData(OutlineKind.DShape, "20 in + 2 × 1/2 in seam by 16 in + 2 × 1/2 in seam")]
+    public void Terms_of_a_round_piece_add_up_to_its_size(OutlineKind outline, string because)
+    {
+        CutPiece top = Piece(
+            Boxed(20, 16, 4, HandSewn) with
+            {
+                Outline = outline switch
+                {
+                    OutlineKind.Circle => new CircleOutline(In(16)),
+                    OutlineKind.Oval => new OvalOutline(In(20), In(16)),
+                    _ => new DShapeOutline(In(20), In(16)),
+                },
+            },
+            "top"
+        );
+
+        Assert.Equal(because, Derivation.Of(top).ToString());
     }
 
     private static CutPiece Piece(CushionSpecification cushion, string part) =>

@@ -37,8 +37,7 @@ public sealed class LotFacts
     public void A_cushion_that_no_lot_holds_is_cut_from_several_and_that_is_said()
     {
         OffcutFit fit = Pillows(1, new(In(20), In(20), "B 7"), new(In(20), In(20)));
-        SplitCushion split = Assert.Single(fit.Split);
-        Violation said = split.Said("main");
+        Violation said = Assert.Single(fit.Split).Said("main");
 
         Assert.Equal(FitVerdict.Fits, fit.Verdict);
         Assert.Equal("several-lots", said.Code);

@@ -24,11 +24,24 @@ public sealed class PrintStepFacts
         int match = Array.FindIndex(steps, step => step.Contains("The print meets at", StringComparison.Ordinal));
 
         Assert.Contains(
-            "the joins of top, the joins of bottom, the joins of front and the front edge of top:",
+            "the joins of top, the joins of bottom, the joins of front and the front edge of top. When each of these seams comes to",
             steps[match],
             StringComparison.Ordinal
         );
         Assert.InRange(match, 0, Array.FindIndex(steps, step => step.Contains("Join top-1 to", StringComparison.Ordinal)) - 1);
+    }
+
+    [Fact]
+    public void With_an_edging_in_the_seam_the_notches_are_matched()
+    {
+        const string Notches = "where an edging lies in the seam, match the notches instead";
+        CushionSpecification welted = Boxed(14, 16, 3, HandSewn) with
+        {
+            Trim = new TrimSpecification { Edging = new WeltSpecification([EdgingPlace.Top], In(0.25m), WeltCut.Bias) },
+        };
+
+        Assert.Contains(Steps(welted, Printed), step => step.Contains(Notches, StringComparison.Ordinal));
+        Assert.DoesNotContain(Steps(Boxed(14, 16, 3, HandSewn), Printed), step => step.Contains(Notches, StringComparison.Ordinal));
     }
 
     [Fact]

@@ -1,3 +1,4 @@
+using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
@@ -41,6 +42,38 @@ public sealed class ShapeStepFacts
             "Clip the boxing along the curves every 1/2 in"
         );
         InOrder(Boxed(16, 16, 3, HandSewn) with { Outline = new CircleOutline(In(16)) }, "Clip the boxing every 1/2 in");
+    }
+
+    [Fact]
+    public void Along_a_hollow_the_face_is_clipped_and_not_the_boxing()
+    {
+        // An arc of 25 in that bends in along the front of 40 in; the other sides are straight.
+        string[] steps =
+        [
+            .. Quote(
+                Order(
+                    Boxed(40, 30, 4, HandSewn) with
+                    {
+                        Outline = new PolygonOutline(
+                            [new Point(In(0), In(0)), new Point(In(40), In(0)), new Point(In(40), In(30)), new Point(In(0), In(30))],
+                            [Length.Zero, Length.Zero, Length.Zero, Length.Zero],
+                            [PolygonOutline.SweepOfRadius(In(40), In(-25)), 0, 0, 0]
+                        ),
+                    }
+                )
+            )
+                .Steps.Select(step => step.Text.ToString()),
+        ];
+
+        Assert.Contains(
+            steps,
+            step =>
+                step.Contains(
+                    "Stay-stitch the top just outside the seam line along the hollow curves, and clip it",
+                    StringComparison.Ordinal
+                )
+        );
+        Assert.DoesNotContain(steps, step => step.Contains("Clip the boxing", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -1,6 +1,8 @@
 using CushionService.Engine.Measures;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Closures;
+using CushionService.Engine.Specifications.Outlines;
 using CushionService.Engine.Specifications.Shapes;
 using CushionService.Engine.Specifications.Stocks;
 using static CushionService.Engine.Tests.Instructions.StepOrder;
@@ -38,6 +40,27 @@ public sealed class ZipperStepFacts
     {
         Drafting drafting = Drafting.Of(order);
         return string.Join('\n', Engine.Instructions.SewingOrder.Of(order, drafting.Patterns, drafting.Pieces).Select(step => step.Text));
+    }
+
+    [Fact]
+    public void The_section_of_any_closure_says_how_high_it_must_be()
+    {
+        // 3 3/8 in and two seams of 1/2 in; each strip of 3 11/16 in is cut 3 3/4.
+        CushionSpecification box = Boxed(24, 22, 4, HandSewn) with
+        {
+            Joins = BoxingJoins.Corners,
+            Thickness = In(3.375m),
+            Closure = new HookAndLoopClosure(Side.Back, Length.Zero, In(0.5m), In(1), In(0.75m)),
+        };
+
+        Assert.Contains(
+            Quote(Order(box)).Steps.Select(step => step.Text.ToString()),
+            step =>
+                step.Contains(
+                    "The section must measure 4 3/8 in from raw edge to raw edge: trim off what it measures more",
+                    StringComparison.Ordinal
+                )
+        );
     }
 
     [Fact]

@@ -38,7 +38,7 @@ public sealed class RollFacts
         Assert.Equal(
             rolls > 1
                 ? $"main is bought as {rolls} rolls of 10 yd, and no piece lies across two of them. Ask for rolls of one dye lot, for "
-                    + "colours differ from lot to lot, and cut each cushion from one roll."
+                    + "colours differ from lot to lot, and a cushion may be cut from two rolls."
                 : null,
             said?.Detail.ToString()
         );

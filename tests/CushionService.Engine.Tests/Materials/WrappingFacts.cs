@@ -18,6 +18,21 @@ public sealed class WrappingFacts
         Sold = new UnitSale(SaleUnit.Yd, 0.25m, 0),
     };
 
+    [Theory]
+    [InlineData(2, 1321.51)] // 24 × √(20² + 4²) + 24 × 20 + 24 × 2 + 24 × 6 + 20 × (6 + 2)
+    [InlineData(0, 1245.13)] // 24 × √(20² + 6²) + 24 × 20 + 24 × 6 + 20 × 6
+    public void The_skin_of_a_wedge_is_its_slope_its_underside_its_ends_and_two_slanted_sides(int front, double inches)
+    {
+        // Sources.Mathematics.
+        CushionSpecification wedge = Wrapped(24, 20, 6, WrapSides.WholeSkin, 1) with
+        {
+            Construction = Construction.Wedge,
+            FrontThickness = In(front),
+        };
+
+        Assert.Equal((decimal)inches, decimal.Round(Wrapping.Area(Wrapping.Pieces(wedge, wedge.Fill!.Wrap!)) / 645.16m, 2));
+    }
+
     [Fact]
     public void A_wrap_round_24_22_4_is_28_by_52()
     {

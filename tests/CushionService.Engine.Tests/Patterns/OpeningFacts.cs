@@ -68,10 +68,9 @@ public sealed class OpeningFacts
     {
         // Sources.Practice: straps of 4 × 1 1/4 by 10 1/2 + 2 × 1/2; on sides of 22 in, ends 9 3/4 apart, so 6 1/8 in from the ends.
         CushionSpecification one =
-                Boxed(24, 22, 4, BackZipper) with
+                Boxed(24, 22, 4, HandSewn) with
                 {
                     Joins = BoxingJoins.Corners,
-                    Closure = HandSewn,
                     Handle = Strap with { Side = Side.Left },
                 },
             two = one with { Handle = one.Handle with { Second = Side.Right } };

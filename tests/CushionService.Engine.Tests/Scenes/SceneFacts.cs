@@ -83,8 +83,7 @@ public sealed class SceneFacts
             {
                 foreach (ScenePatch patch in part.Patches.Where(patch => patch.Kind is PatchKind.Face or PatchKind.Pillow))
                 {
-                    double up = patch.Surface.Normal(patch.Outline[0]).Z;
-                    Assert.Equal(part.Panel.Part.Kind == PartKind.Top, up > 0);
+                    Assert.Equal(part.Panel.Part.Kind == PartKind.Top, patch.Surface.Normal(patch.Outline[0]).Z > 0);
                 }
             }
 

@@ -91,8 +91,7 @@ public sealed class CallTests(RunningService service) : IClassFixture<RunningSer
     [InlineData(true)]
     public async Task An_order_longer_than_a_mebibyte_is_413_whether_its_length_is_told_or_not(bool chunked)
     {
-        byte[] body = new byte[(1 << 20) + 1];
-        Array.Fill(body, (byte)' ');
+        byte[] body = [.. Enumerable.Repeat((byte)' ', (1 << 20) + 1)];
         using HttpRequestMessage request = new(HttpMethod.Post, "/v1/quotes") { Content = new StreamContent(new MemoryStream(body)) };
         request.Content.Headers.ContentType = new("application/json");
         request.Content.Headers.ContentLength = chunked ? null : body.Length;

@@ -33,7 +33,8 @@ public static class TuftEase
             return null;
         }
 
-        double ratio = Flat(cushion, pattern, faces, seam.Other) / Flat(cushion, pattern, faces, seam.One);
+        // What laps over itself on the other side is no longer for that.
+        double ratio = (Flat(cushion, pattern, faces, seam.Other) - seam.Lap.Nanometres) / Flat(cushion, pattern, faces, seam.One);
         return Math.Abs(ratio - 1) < 1e-6 ? null : ratio;
     }
 
