@@ -40,7 +40,8 @@ internal static class TextWidth
         int[] starts = StringInfo.ParseCombiningCharacters(text);
         for (int kept = starts.Length - 1; kept > 0; kept--)
         {
-            string shorter = text[..starts[kept]].TrimEnd() + "…";
+            int depth = 0;
+            string shorter = Isolation.Line(text[..starts[kept]].TrimEnd() + "…", ref depth);
             if (Of(shorter, bold) <= ems)
             {
                 return shorter;
@@ -59,6 +60,7 @@ internal static class TextWidth
             (>= 'a' and <= 'z') or (>= '0' and <= '9') or '_' => 0.64,
             (>= 'A' and <= 'Z') => 0.79,
             (> ' ' and <= '~') or '×' => 0.86,
+            Isolation.Start or Isolation.End => 0,
             _ => char.IsSurrogate(letter) ? 0.75 : 1.05,
         };
 }

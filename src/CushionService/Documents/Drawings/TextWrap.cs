@@ -32,6 +32,7 @@ internal static class TextWrap
             lines.Add(line);
         }
 
-        return lines;
+        int depth = 0;
+        return [.. lines.Select(each => Isolation.Line(each, ref depth))];
     }
 }

@@ -74,7 +74,8 @@ internal sealed class DxfText
     private static string Escaped(string content)
     {
         var text = new StringBuilder();
-        foreach (char letter in PrintableText.Of(content))
+        // Such readers do not know isolates.
+        foreach (char letter in PrintableText.Of(content).Where(letter => !Isolation.IsSign(letter)))
         {
             if (letter is >= ' ' and <= '~')
             {

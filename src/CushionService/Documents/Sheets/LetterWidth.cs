@@ -47,6 +47,8 @@ internal static class LetterWidth
             XPageDirection.Downwards
         );
         var font = new XFont(EmbeddedFonts.Family, Measured, bold ? XFontStyleEx.Bold : XFontStyleEx.Regular);
-        return char.IsSurrogate(letter) ? 0.5 : graphics.MeasureString(letter.ToString(), font).Width / Measured;
+        return Isolation.IsSign(letter) ? 0
+            : char.IsSurrogate(letter) ? 0.5
+            : graphics.MeasureString(letter.ToString(), font).Width / Measured;
     }
 }

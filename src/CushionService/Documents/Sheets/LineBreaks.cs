@@ -11,6 +11,7 @@ internal static class LineBreaks
         List<TextLine> lines = [];
         List<(double At, Run Run)> parts = [];
         double used = 0;
+        int depth = 0;
         foreach (Run run in runs)
         {
             double space = LetterWidth.Of(" ", run.Bold);
@@ -40,7 +41,9 @@ internal static class LineBreaks
 
         void End()
         {
-            lines.Add(new TextLine(parts, used));
+            lines.Add(
+                new TextLine([.. parts.Select(part => (part.At, part.Run with { Text = Isolation.Line(part.Run.Text, ref depth) }))], used)
+            );
             (parts, used) = ([], 0);
         }
 
