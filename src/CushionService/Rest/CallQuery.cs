@@ -59,7 +59,7 @@ internal static class CallQuery
             bool isFields = name == Fields && answer is not null;
             if (!isFields && !known.Contains(name))
             {
-                Report(name, "unknown-field", EstimateTexts.UnknownParameter);
+                Report(name, "unknown-field", name == Fields ? EstimateTexts.FieldsOfJson : EstimateTexts.UnknownParameter);
             }
             else if (given.Count != 1)
             {

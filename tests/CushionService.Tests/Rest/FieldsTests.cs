@@ -80,6 +80,23 @@ public sealed class FieldsTests(RunningService service) : IClassFixture<RunningS
         Assert.Equal(expected, (await response.ProblemAsync()).Violations());
     }
 
+    [Theory]
+    [InlineData("labels", "printLabels")]
+    [InlineData("pictures", "drawPicture")]
+    public async Task An_answer_that_is_never_JSON_offers_no_fields_and_says_why(string call, string operation)
+    {
+        using HttpResponseMessage response = await service.PostAsync(call + "?fields=pieces", SampleOrder.Text);
+        JsonNode violation = Assert.Single((await response.ProblemAsync())["violations"]!.AsArray())!;
+        JsonNode document = JsonNode.Parse(await service.Http.GetStringAsync(new Uri("/openapi/v1.json", UriKind.Relative)))!;
+        JsonNode described = document["paths"]![$"/v1/{call}"]!["post"]!;
+
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, response.StatusCode);
+        Assert.Equal("/fields", (string)violation["pointer"]!);
+        Assert.Contains("JSON alone", (string)violation["detail"]!, StringComparison.Ordinal);
+        Assert.Equal(operation, (string)described["operationId"]!);
+        Assert.DoesNotContain(described["parameters"]!.AsArray(), parameter => (string?)parameter!["name"] == "fields");
+    }
+
     [Fact]
     public async Task A_hundred_unknown_paths_are_answered_with_twenty_faults()
     {

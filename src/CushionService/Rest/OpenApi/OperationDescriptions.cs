@@ -81,18 +81,21 @@ internal sealed class OperationDescriptions : IOperationFilter
             Add(operation, part.Name, part.Description);
         }
 
-        Add(
-            operation,
-            "fields",
-            "The fields of the answer in JSON that are wanted, separated by commas: `yardage,cost.total`. All when left out."
-        );
+        if (AnswersInJson(operation))
+        {
+            Add(
+                operation,
+                CallQuery.Fields,
+                "The fields of the answer in JSON that are wanted, separated by commas: `yardage,cost.total`. All when left out."
+            );
+        }
 
         if (context.ApiDescription.ActionDescriptor.EndpointMetadata.OfType<LanguageParameterAttribute>().Any())
         {
             operation.Parameters!.Add(Languages(LanguageParameterAttribute.Name, ParameterLocation.Query, ChosenLanguage));
         }
 
-        operation.Parameters!.Add(Languages(HeaderNames.AcceptLanguage, ParameterLocation.Header, WantedLanguages));
+        (operation.Parameters ??= []).Add(Languages(HeaderNames.AcceptLanguage, ParameterLocation.Header, WantedLanguages));
         foreach ((string status, IOpenApiResponse response) in operation.Responses ?? [])
         {
             response.Description = Meanings[status];
@@ -119,6 +122,10 @@ internal sealed class OperationDescriptions : IOperationFilter
             }
         }
     }
+
+    // Drawings and labels have no fields to ask for.
+    private static bool AnswersInJson(OpenApiOperation operation) =>
+        operation.Responses!["200"].Content is { } forms && forms.Keys.Any(form => form.Contains("json", StringComparison.Ordinal));
 
     private static OpenApiParameter Languages(string name, ParameterLocation place, string description) =>
         new()
