@@ -164,6 +164,29 @@ public sealed class EstimateTests(RunningService service) : IClassFixture<Runnin
         Assert.Null(response.Headers.ETag);
     }
 
+    // No parameter has a list of corners.
+    [Fact]
+    public async Task A_polygon_is_not_offered_and_is_sent_to_the_call_that_takes_it()
+    {
+        string pad = Pad.Replace("=rectangle", "=polygon", StringComparison.Ordinal);
+        JsonNode polygon = await ViolationAsync(pad, "/outline"),
+            unknown = await ViolationAsync(pad.Replace("=polygon", "=blob", StringComparison.Ordinal), "/outline");
+        JsonNode document = JsonNode.Parse(await service.Http.GetStringAsync(new Uri("/openapi/v1.json", UriKind.Relative)))!;
+        string[] offered =
+        [
+            .. document["paths"]!["/v1/estimate"]!["get"]!["parameters"]!
+                .AsArray()
+                .Single(parameter => (string?)parameter!["name"] == "outline")!["schema"]!["enum"]!
+                .AsArray()
+                .Select(word => (string)word!),
+        ];
+
+        Assert.Contains("POST /v1/quotes", (string)polygon["detail"]!, StringComparison.Ordinal);
+        Assert.DoesNotContain(" polygon", (string)unknown["detail"]!, StringComparison.Ordinal);
+        Assert.Contains("rectangle", offered);
+        Assert.DoesNotContain("polygon", offered);
+    }
+
     [Fact]
     public async Task A_form_that_there_is_not_is_406()
     {
@@ -172,6 +195,13 @@ public sealed class EstimateTests(RunningService service) : IClassFixture<Runnin
         using HttpResponseMessage response = await service.Http.SendAsync(request);
 
         Assert.Equal(HttpStatusCode.NotAcceptable, response.StatusCode);
+    }
+
+    private async Task<JsonNode> ViolationAsync(string query, string pointer)
+    {
+        using HttpResponseMessage response = await GetAsync(query);
+        JsonArray violations = (await response.ProblemAsync())["violations"]!.AsArray();
+        return violations.First(violation => (string)violation!["pointer"]! == pointer)!;
     }
 
     private Task<HttpResponseMessage> GetAsync(string query) => service.Http.GetAsync(new Uri("/v1/estimate?" + query, UriKind.Relative));

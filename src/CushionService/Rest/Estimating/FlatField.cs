@@ -3,6 +3,10 @@ using System.Collections.Immutable;
 using System.Reflection;
 using CushionService.Contract;
 using CushionService.Contract.Orders;
+using CushionService.Engine.Messages;
+using CushionService.Engine.Specifications.Outlines;
+using CushionService.Intake;
+using Outline = CushionService.Contract.Orders.Outline;
 
 namespace CushionService.Rest.Estimating;
 
@@ -37,6 +41,14 @@ internal sealed record FlatField(string Name, string Pointer, PropertyInfo Prope
         .. Of(typeof(Cushion), "/cushions/0", ""),
         .. Of(typeof(Fabric), "/fabrics/0", "fabric"),
         .. Of(typeof(Workroom), "/workroom", "workroom"),
+    ];
+
+    /// <summary>The outlines that parameters can describe: those which need no list.</summary>
+    public static ImmutableArray<string> Outlines { get; } =
+    [
+        .. Enum.GetValues<OutlineKind>()
+            .Where(kind => OutlineFields.Required(kind).All(name => All.Any(field => field.Name == FieldNames.Json(name))))
+            .Select(Words<OutlineKind>.Of),
     ];
 
     /// <summary>The type of the value, or of each value of a list.</summary>

@@ -9,6 +9,7 @@ using CushionService.Engine.Messages;
 using CushionService.Engine.Patterns.Constructions;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Closures;
+using CushionService.Engine.Specifications.Outlines;
 using CushionService.Engine.Specifications.Shapes;
 using CushionService.Json;
 using Microsoft.Extensions.Primitives;
@@ -21,7 +22,8 @@ internal sealed class FlatOrder
     // A query of two bytes a parameter must not be answered with hundreds of bytes for each.
     private const int MostViolations = 20;
 
-    private const string Kind = "/kind";
+    private const string Kind = "/kind",
+        Outline = "outline";
 
     private static readonly FrozenSet<string> Known = FlatField.All.Select(field => field.Name).ToFrozenSet();
 
@@ -53,6 +55,17 @@ internal sealed class FlatOrder
             {
                 Report(name, "duplicate-field", EstimateTexts.ParameterTwice);
             }
+            else if (name == Outline && !FlatField.Outlines.Contains(given.ToString()))
+            {
+                string outline = given.ToString();
+                Report(
+                    name,
+                    "unknown-value",
+                    Words<OutlineKind>.Named(outline) is null
+                        ? JsonTexts.Choices(FlatField.Outlines)
+                        : EstimateTexts.OutlineByOrder(outline, FlatField.Outlines)
+                );
+            }
             else
             {
                 _values[name] = given.ToString();
@@ -66,7 +79,7 @@ internal sealed class FlatOrder
     /// <param name="name">One of the names of <see cref="FlatField.All"/>.</param>
     public string? this[string name] => _values.GetValueOrDefault(name);
 
-    /// <summary>Whether every parameter is known and given once.</summary>
+    /// <summary>Whether every parameter is known and given once, and the outline is one that is ordered here.</summary>
     public bool IsRead => _violations.Count == 0;
 
     /// <summary>The unit of lengths; null when it is missing or unknown.</summary>

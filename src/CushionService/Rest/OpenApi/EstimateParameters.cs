@@ -3,11 +3,13 @@ using System.Reflection;
 using System.Text.Json.Nodes;
 using CushionService.Contract;
 using CushionService.Contract.Orders;
+using CushionService.Engine.Specifications.Outlines;
 using CushionService.Rest.Estimating;
 using CushionService.Wording;
 using Microsoft.Extensions.Primitives;
 using Microsoft.OpenApi;
 using Swashbuckle.AspNetCore.SwaggerGen;
+using Outline = CushionService.Contract.Orders.Outline;
 
 namespace CushionService.Rest.OpenApi;
 
@@ -52,7 +54,10 @@ internal sealed class EstimateParameters : IOperationFilter
             context.SchemaRepository,
             field.IsList ? null : field.Property
         );
-        IOpenApiSchema schema = field.IsList ? new OpenApiSchema { Type = JsonSchemaType.Array, Items = value } : value;
+        IOpenApiSchema schema =
+            field.Type == typeof(OutlineKind) ? Words(FlatField.Outlines)
+            : field.IsList ? new OpenApiSchema { Type = JsonSchemaType.Array, Items = value }
+            : value;
         if (schema is OpenApiSchema bounded)
         {
             bounded.Description = null;
@@ -70,6 +75,9 @@ internal sealed class EstimateParameters : IOperationFilter
             Example = Shown.GetValueOrDefault(field.Name) is { } example ? JsonValue.Create(example) : null,
         };
     }
+
+    private static OpenApiSchema Words(IEnumerable<string> words) =>
+        new() { Type = JsonSchemaType.String, Enum = [.. words.Select(word => (JsonNode)word)] };
 
     // The closure and the sale have defaults in this call. What a record inside requires, it requires only when it is
     // given.
