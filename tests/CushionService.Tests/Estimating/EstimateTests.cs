@@ -148,7 +148,12 @@ public sealed class EstimateTests(RunningService service) : IClassFixture<Runnin
         "/width not-a-length"
     )]
     [InlineData("construction=boxed&outline=rectangle&width=44&depth=18&thickness=3&fabricWidth=54", 422, "/units required")]
-    [InlineData("units=in&fabricWidth=54", 422, "/closure required", "/construction required", "/outline required")]
+    [InlineData("units=in&fabricWidth=54", 422, "/construction required", "/outline required")]
+    [InlineData(
+        "units=in&construction=box&outline=rectangle&width=44&depth=18&thickness=3&fabricWidth=54",
+        422,
+        "/construction unknown-value"
+    )]
     [InlineData(Pad + "&quantity=two", 400, "/quantity wrong-type")]
     [InlineData(Pad + "&quantity=0", 422, "/quantity out-of-range")]
     [InlineData(Pad + "&closure=buttoned", 422, "/closure unknown-value")]

@@ -125,12 +125,12 @@ internal sealed class FlatOrder
                 _ => "1/8",
             }
         );
-        if (Words<Construction>.Named(this["construction"] ?? "") is { } construction)
-        {
-            ImmutableArray<ClosureOffer> offers = ConstructionRegistry.Of(construction).Offer.Closures;
-            bool zips = offers.Any(offer => offer.Kind == ClosureKind.Zipper);
-            _values.TryAdd("closure", Words<ClosureKind>.Of(zips ? ClosureKind.Zipper : offers[0].Kind));
-        }
+        // Of a construction that is not known, nobody can say that it takes another closure.
+        ImmutableArray<ClosureOffer> offers = Words<Construction>.Named(this["construction"] ?? "") is { } construction
+            ? ConstructionRegistry.Of(construction).Offer.Closures
+            : [];
+        bool zips = offers.IsEmpty || offers.Any(offer => offer.Kind == ClosureKind.Zipper);
+        _values.TryAdd("closure", Words<ClosureKind>.Of(zips ? ClosureKind.Zipper : offers[0].Kind));
     }
 
     private void Report(string name, string code, Message detail)
