@@ -43,7 +43,7 @@ public sealed class EstimateTests(RunningService service) : IClassFixture<Runnin
         );
         JsonNode warning = Assert.Single((await response.JsonAsync())["warnings"]!.AsArray())!;
 
-        Assert.Equal(("", "motif-unknown"), ((string)warning["pointer"]!, (string)warning["code"]!));
+        Assert.Equal(("/fabricRepeatLength", "motif-unknown"), ((string)warning["pointer"]!, (string)warning["code"]!));
     }
 
     // A step of 0.01 where none is given; what is laid weighs its length × 54 in × 300 g/m².
@@ -154,6 +154,7 @@ public sealed class EstimateTests(RunningService service) : IClassFixture<Runnin
         422,
         "/construction unknown-value"
     )]
+    [InlineData("units=in&construction=flanged&outline=rectangle&width=18&depth=18&fabricWidth=54", 422, "/flangeWidth required")]
     [InlineData(Pad + "&quantity=two", 400, "/quantity wrong-type")]
     [InlineData(Pad + "&quantity=0", 422, "/quantity out-of-range")]
     [InlineData(Pad + "&closure=buttoned", 422, "/closure unknown-value")]
@@ -190,6 +191,23 @@ public sealed class EstimateTests(RunningService service) : IClassFixture<Runnin
         Assert.DoesNotContain(" polygon", (string)unknown["detail"]!, StringComparison.Ordinal);
         Assert.Contains("rectangle", offered);
         Assert.DoesNotContain("polygon", offered);
+    }
+
+    // width is a parameter of its own, and so is the width of everything else.
+    [Theory]
+    [InlineData("", "/fabricWidth", "Width of the fabric is required.")]
+    [InlineData("&language=de", "/fabricWidth", "Breite des Stoffs")]
+    [InlineData("&language=fr", "/fabricWidth", "Largeur du tissu")]
+    [InlineData("&language=es", "/fabricWidth", "Ancho de la tela")]
+    [InlineData("&fabricWidth=wide", "/fabricWidth", "Width of the fabric ")]
+    [InlineData("&handle=folded-strap", "/handleWidth", "Width (handleWidth) is required.")]
+    [InlineData("&handle=folded-strap&language=de", "/handleLength", "Länge (handleLength): ")]
+    [InlineData("&handle=folded-strap", "/handleSpan", "Span (handleSpan) is required.")]
+    public async Task A_sentence_names_the_parameter_that_is_to_be_corrected(string more, string pointer, string begins)
+    {
+        JsonNode violation = await ViolationAsync(Pad.Replace("&fabricWidth=54", more, StringComparison.Ordinal), pointer);
+
+        Assert.StartsWith(begins, (string)violation["detail"]!, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -22,6 +22,10 @@ internal readonly record struct ReceivedOrder(Order? Order, IReadOnlyList<Violat
     /// A field without an entry has no name, and a violation of it concerns the whole call.</summary>
     public IReadOnlyDictionary<string, string>? Names { get; init; }
 
+    /// <summary>Words what is wrong for a caller who knows the fields by other names, from the finding with its place in the order; null to
+    /// say it as the rule does.</summary>
+    public Func<Violation, Message>? Wording { get; init; }
+
     /// <summary>Findings of rules with the places as the caller knows them.</summary>
     public ImmutableArray<Violation> Placed(ImmutableArray<Violation> findings)
     {
@@ -30,7 +34,17 @@ internal readonly record struct ReceivedOrder(Order? Order, IReadOnlyList<Violat
             return findings;
         }
 
-        return [.. findings.Select(finding => finding with { Pointer = names.GetValueOrDefault(finding.Pointer, "") })];
+        Func<Violation, Message>? wording = Wording;
+        return
+        [
+            .. findings.Select(finding =>
+                finding with
+                {
+                    Pointer = names.GetValueOrDefault(finding.Pointer, ""),
+                    Detail = wording?.Invoke(finding) ?? finding.Detail,
+                }
+            ),
+        ];
     }
 
     /// <summary>What is forbidden, then the violations of reading and those of the rules. What could not be read was left out of the

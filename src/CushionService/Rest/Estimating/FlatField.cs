@@ -60,6 +60,16 @@ internal sealed record FlatField(string Name, string Pointer, PropertyInfo Prope
     /// <summary>Whether it says how the fabric is sold, in the unit of sale.</summary>
     public bool IsOfSale { get; } = Property.DeclaringType == typeof(Sale);
 
+    /// <summary>What sentences call it where its property's name alone could be taken for another parameter.</summary>
+    public Message InWords =>
+        Property.DeclaringType == typeof(Fabric)
+            ? EstimateTexts.OfFabric(FieldNames.Words(Property.Name))
+            : EstimateTexts.OfParameter(FieldNames.Words(Property.Name), Name);
+
+    /// <summary>Whether a sentence about a place says too little with the last name of the place alone.</summary>
+    /// <param name="pointer">The place, which is this field's or that of its record.</param>
+    public bool NeedsRecord(string pointer) => pointer == Pointer ? Name != FieldNames.Json(Property.Name) : Property.Name != "Kind";
+
     // The simple fields of a record, and those of the records in it. Lists of records have no place in a query.
     private static IEnumerable<FlatField> Of(Type record, string at, string prefix)
     {

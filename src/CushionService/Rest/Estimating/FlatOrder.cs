@@ -1,5 +1,6 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
+using System.ComponentModel.DataAnnotations;
 using System.Globalization;
 using System.Text.Json;
 using CushionService.Contract;
@@ -27,15 +28,15 @@ internal sealed class FlatOrder
 
     private static readonly FrozenSet<string> Known = FlatField.All.Select(field => field.Name).ToFrozenSet();
 
-    // What a caller calls the fields of the order. A record's kind takes the record's own name, so that a violation of
-    // the record as a whole is one of that parameter too.
-    private static readonly FrozenDictionary<string, string> Names = FlatField
-        .All.SelectMany(field =>
-            field.Pointer.EndsWith(Kind, StringComparison.Ordinal)
-                ? [(field.Pointer, field.Name), (field.Pointer[..^Kind.Length], field.Name)]
-                : new[] { (field.Pointer, field.Name) }
-        )
-        .ToFrozenDictionary(entry => entry.Item1, entry => "/" + entry.Item2);
+    // The parameter that fills each place of the order. A violation of a record as a whole is one of the parameter that gives it its kind,
+    // or else of the one that it needs most.
+    private static readonly FrozenDictionary<string, FlatField> Fields = FieldsByPlace();
+
+    // What a caller calls the fields of the order.
+    private static readonly FrozenDictionary<string, string> Names = Fields.ToFrozenDictionary(
+        entry => entry.Key,
+        entry => "/" + entry.Value.Name
+    );
 
     private readonly Dictionary<string, string> _values = [];
     private readonly List<Violation> _violations = [];
@@ -106,7 +107,11 @@ internal sealed class FlatOrder
     // Read as JSON, so that types, words and lengths are checked by the same code as in every other call.
     private ReceivedOrder Read()
     {
-        ReceivedOrder read = OrderText.Parse(JsonSerializer.SerializeToUtf8Bytes(FlatOrderJson.Of(this))) with { Names = Names };
+        ReceivedOrder read = OrderText.Parse(JsonSerializer.SerializeToUtf8Bytes(FlatOrderJson.Of(this))) with
+        {
+            Names = Names,
+            Wording = Worded,
+        };
         return read with { Violations = [.. _violations, .. read.Placed([.. read.Violations.Take(MostViolations - _violations.Count)])] };
     }
 
@@ -131,6 +136,46 @@ internal sealed class FlatOrder
             : [];
         bool zips = offers.IsEmpty || offers.Any(offer => offer.Kind == ClosureKind.Zipper);
         _values.TryAdd("closure", Words<ClosureKind>.Of(zips ? ClosureKind.Zipper : offers[0].Kind));
+    }
+
+    private static FrozenDictionary<string, FlatField> FieldsByPlace()
+    {
+        Dictionary<string, FlatField> fields = FlatField.All.ToDictionary(field => field.Pointer);
+        foreach (IGrouping<string, FlatField> record in FlatField.All.GroupBy(field => field.Pointer[..field.Pointer.LastIndexOf('/')]))
+        {
+            FlatField? kind = record.FirstOrDefault(field => field.Pointer.EndsWith(Kind, StringComparison.Ordinal));
+            // The cushion, the fabric and the workroom themselves are no parameter.
+            if (kind is not null || record.Key.Count(letter => letter == '/') > 2)
+            {
+                fields.TryAdd(
+                    record.Key,
+                    kind ?? record.FirstOrDefault(field => field.Property.IsDefined(typeof(RequiredAttribute), false)) ?? record.First()
+                );
+            }
+        }
+
+        return fields.ToFrozenDictionary();
+    }
+
+    // Width alone is another parameter than the width of the fabric.
+    private static Message Worded(Violation violation)
+    {
+        Message detail = violation.Detail;
+        if (!Fields.TryGetValue(violation.Pointer, out FlatField? field) || !field.NeedsRecord(violation.Pointer))
+        {
+            return detail;
+        }
+
+        string words = FieldNames.Words(violation.Pointer[(violation.Pointer.LastIndexOf('/') + 1)..]);
+        for (int i = 0; i < detail.Arguments.Length; i++)
+        {
+            if (detail.Arguments[i] is { Kind: ArgumentKind.Field } named && named.Value is string name && name == words)
+            {
+                return detail with { Arguments = detail.Arguments.SetItem(i, MessageArgument.Of(field.InWords)) };
+            }
+        }
+
+        return detail;
     }
 
     private void Report(string name, string code, Message detail)
