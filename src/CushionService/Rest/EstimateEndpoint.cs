@@ -51,11 +51,12 @@ internal sealed class EstimateEndpoint(OrderDispatcher orders)
             return;
         }
 
+        Language language = ReaderLanguage.Of(http);
         FlatOrder flat = new(
-            http.Request.Query.Where(parameter => parameter.Key is not (CallQuery.Fields or LanguageParameterAttribute.Name))
+            http.Request.Query.Where(parameter => parameter.Key is not (CallQuery.Fields or LanguageParameterAttribute.Name)),
+            language
         );
         (FieldTree? fields, IReadOnlyList<Violation> unknown) = FieldsOf(http.Request.Query);
-        Language language = ReaderLanguage.Of(http);
         Violation[] wrong = [.. CallQuery.LanguageIn(http.Request.Query), .. unknown];
         string? tag = wrong.Length > 0 ? null : EstimateTag.Of(flat, language, fields);
         IList<EntityTagHeaderValue> held = HeldBy(http.Request);
@@ -127,7 +128,7 @@ internal sealed class EstimateEndpoint(OrderDispatcher orders)
         IReadOnlyList<ViolationAnswer> violations = [];
         if (filled.Count > 0)
         {
-            ReceivedOrder order = new FlatOrder(filled).Order with { Language = language };
+            ReceivedOrder order = new FlatOrder(filled, language).Order with { Language = language };
             Outcome<EstimateAnswer> outcome = await orders.HandleAsync(Caller.Of(http), order, Purposes.Estimate, http.RequestAborted);
             answer = outcome.Answer;
             violations = outcome.Refusal is { } refusal ? ViolationWording.Of(refusal, language) : [];

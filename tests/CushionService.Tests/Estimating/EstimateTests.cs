@@ -210,6 +210,21 @@ public sealed class EstimateTests(RunningService service) : IClassFixture<Runnin
         Assert.StartsWith(begins, (string)violation["detail"]!, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("en", "fabric")]
+    [InlineData("de", "Stoff")]
+    [InlineData("fr", "tissu")]
+    [InlineData("es", "tela")]
+    public async Task The_fabric_is_called_by_the_word_of_the_language(string language, string word)
+    {
+        using HttpResponseMessage response = await GetAsync(Pad + "&language=" + language);
+        JsonNode warning = (await response.JsonAsync())["warnings"]!.AsArray().Single(one => (string)one!["code"]! == "shrinkage-unknown")!;
+
+        Assert.Equal("/fabricShrinkageLength", (string)warning["pointer"]!);
+        Assert.Contains(word, (string)warning["detail"]!, StringComparison.OrdinalIgnoreCase);
+        Assert.Equal(language == "en", ((string)warning["detail"]!).Contains("fabric", StringComparison.OrdinalIgnoreCase));
+    }
+
     [Fact]
     public async Task A_form_that_there_is_not_is_406()
     {

@@ -44,8 +44,10 @@ internal sealed class FlatOrder
 
     /// <summary>Reads the parameters. Whatever they are, nothing is thrown.</summary>
     /// <param name="query">Each parameter with the values that it was given.</param>
-    public FlatOrder(IEnumerable<KeyValuePair<string, StringValues>> query)
+    /// <param name="language">The language in which sentences call the fabric.</param>
+    public FlatOrder(IEnumerable<KeyValuePair<string, StringValues>> query, Language language = Language.English)
     {
+        FabricLabel = new MessageWriter(language, LengthUnit.Millimetre).Text(EstimateTexts.Fabric);
         foreach ((string name, StringValues given) in query)
         {
             if (!Known.Contains(name))
@@ -82,6 +84,9 @@ internal sealed class FlatOrder
 
     /// <summary>Whether every parameter is known and given once, and the outline is one that is ordered here.</summary>
     public bool IsRead => _violations.Count == 0;
+
+    /// <summary>What sentences call the fabric, which a query gives no name.</summary>
+    public string FabricLabel { get; }
 
     /// <summary>The unit of lengths; null when it is missing or unknown.</summary>
     public Units? Units => Words<Units>.Named(this["units"] ?? "");

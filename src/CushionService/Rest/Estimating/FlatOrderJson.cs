@@ -12,7 +12,7 @@ internal static class FlatOrderJson
     public static JsonObject Of(FlatOrder flat)
     {
         JsonObject cushion = new() { ["id"] = "cushion" },
-            fabric = new() { ["id"] = "fabric" };
+            fabric = new() { ["id"] = "fabric", ["label"] = flat.FabricLabel };
         JsonObject order = new() { ["cushions"] = new JsonArray(cushion), ["fabrics"] = new JsonArray(fabric) };
         foreach (FlatField field in FlatField.All)
         {
