@@ -226,6 +226,17 @@ public sealed class EstimateTests(RunningService service) : IClassFixture<Runnin
     }
 
     [Fact]
+    public async Task The_page_says_what_a_flanged_cushion_takes()
+    {
+        string page = await PageAsync(
+            "units=in&construction=flanged&outline=rectangle&width=18&depth=18&thickness=&flangeWidth=2&quantity=1&fabricWidth=54"
+        );
+
+        Assert.Contains("id=\"flangeWidth\"", page, StringComparison.Ordinal);
+        Assert.Contains("class=\"amount\"", page, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task A_form_that_there_is_not_is_406()
     {
         using HttpRequestMessage request = new(HttpMethod.Get, "/v1/estimate?" + Pad);
@@ -240,6 +251,14 @@ public sealed class EstimateTests(RunningService service) : IClassFixture<Runnin
         using HttpResponseMessage response = await GetAsync(query);
         JsonArray violations = (await response.ProblemAsync())["violations"]!.AsArray();
         return violations.First(violation => (string)violation!["pointer"]! == pointer)!;
+    }
+
+    private async Task<string> PageAsync(string query)
+    {
+        using HttpRequestMessage request = new(HttpMethod.Get, "/v1/estimate?" + query);
+        request.Headers.Accept.ParseAdd("text/html");
+        using HttpResponseMessage response = await service.Http.SendAsync(request);
+        return await response.Content.ReadAsStringAsync();
     }
 
     private Task<HttpResponseMessage> GetAsync(string query) => service.Http.GetAsync(new Uri("/v1/estimate?" + query, UriKind.Relative));

@@ -22,6 +22,10 @@ internal sealed class EstimateForm(Language language)
     // What depends on the shape; the rest is always asked for.
     private static readonly string[] Sizes = ["width", "depth", "diameter", "length", "thickness"];
 
+    // The one measure that a construction needs beside the size.
+    private const string Flange = "flange",
+        FlangeWidth = "flangeWidth";
+
     private readonly PageWords _words = PageWords.In(language);
 
     /// <summary>What was filled in: without what was left empty, and without the sizes that the shape does not have.</summary>
@@ -47,6 +51,11 @@ internal sealed class EstimateForm(Language language)
             foreach (string size in Sizes.Where(size => !needed.Contains(size)))
             {
                 filled.Remove(size);
+            }
+
+            if (!needed.Contains(Flange))
+            {
+                filled.Remove(FlangeWidth);
             }
         }
 
@@ -80,6 +89,7 @@ internal sealed class EstimateForm(Language language)
             Field(html, size, "." + size, given, violations);
         }
 
+        Field(html, FlangeWidth, "estimate.flangeWidth", given, violations);
         Field(html, "quantity", ".quantity", given, violations);
         Field(html, "fabricWidth", "estimate.fabricWidth", given, violations);
         html.Append($"<p><button>{Text("estimate.ask")}</button></p></form>");
