@@ -2,6 +2,7 @@ using System.Buffers;
 using System.IO.Pipelines;
 using System.Runtime.CompilerServices;
 using CushionService.Contract;
+using CushionService.Contract.Orders;
 using CushionService.Json;
 using CushionService.Streaming;
 
@@ -75,7 +76,21 @@ internal static class OrderLines
     private static NumberedOrder? Order(ReadOnlySequence<byte> line, long number, bool skipping) =>
         skipping || line.Length > Limits.OrderBytes ? new NumberedOrder(number, null)
         : IsBlank(line) ? null
-        : new NumberedOrder(number, OrderText.Parse(line.IsSingleSegment ? line.First : line.ToArray()));
+        : new NumberedOrder(number, OfLine(OrderText.Parse(line.IsSingleSegment ? line.First : line.ToArray())));
+
+    // The caller counts the lines of the stream: what it reads must not speak of a body with lines of its own.
+    private static ReceivedOrder OfLine(ReceivedOrder read) =>
+        read.Violations is [{ Pointer: "", Code: "not-json", Detail.Arguments: [_, var at] } malformed]
+            ? read with
+            {
+                Violations = [malformed with { Detail = StreamTexts.NotJson((long)at.Number) }],
+            }
+        : read.Violations is [{ Pointer: "", Code: "bad-encoding" } encoded]
+            ? read with
+            {
+                Violations = [encoded with { Detail = StreamTexts.NotUtf8 }],
+            }
+        : read;
 
     // Spaces, tabs and carriage returns alone.
     private static bool IsBlank(ReadOnlySequence<byte> line)

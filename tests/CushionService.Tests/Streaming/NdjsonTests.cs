@@ -74,6 +74,19 @@ public sealed class NdjsonTests(RunningService service) : IClassFixture<RunningS
         }
     }
 
+    // The line of the stream is the only one that the answer speaks of.
+    [Fact]
+    public async Task A_line_that_is_not_JSON_is_told_as_this_line()
+    {
+        string[] answers = await StreamAsync($"{Runner}\n{{bad\n");
+        JsonNode problem = JsonNode.Parse(answers[1])!,
+            violation = problem["violations"]![0]!;
+
+        Assert.Equal(2, problem["line"]!.GetValue<int>());
+        Assert.Equal("This line is not JSON: the error is at byte 2.", (string)violation["detail"]!);
+        Assert.Equal("""{"byte":2}""", violation["arguments"]!.ToJsonString());
+    }
+
     [Fact]
     public async Task Blank_lines_count_but_are_not_answered()
     {
