@@ -31,6 +31,40 @@ public sealed class EmbeddingTests(BrowserOfThisMachine browser)
     }
 
     [SkippableFact]
+    public async Task The_finished_cushion_is_shown_where_a_policy_forbids_what_is_inline()
+    {
+        await using ShownPage shown = await browser.OpenShopAsync(
+            ShopPages.Element(),
+            style: "cushion-estimate { --cushion-fabric-1: rgb(10, 120, 60); --cushion-line: rgb(250, 250, 250); }"
+        );
+
+        await SeeFinishedAsync(shown);
+
+        await Expect(Drawn(shown, "[fill^='#'][style*='--cushion-fabric-1']")).ToHaveCSSAsync("fill", "rgb(10, 120, 60)");
+        // The form's lines may be light; those of the picture are on white.
+        await Expect(Drawn(shown, "[stroke][style*='--cushion-line']")).ToHaveCSSAsync("stroke", "rgb(43, 43, 43)");
+    }
+
+    [SkippableFact]
+    public async Task The_finished_cushion_is_shown_on_the_service_s_own_page()
+    {
+        await using ShownPage shown = await browser.OpenAsync();
+
+        await SeeFinishedAsync(shown);
+    }
+
+    // What the browser says on the console is a fault of the page when it is left.
+    private static async Task SeeFinishedAsync(ShownPage shown)
+    {
+        await shown.StateAsync("answered");
+        await shown.UnfoldAsync("See it finished");
+        await Expect(Drawn(shown, "[style]")).ToBeVisibleAsync();
+        Assert.DoesNotContain(shown.Console, said => said.Contains("Content Security Policy", StringComparison.Ordinal));
+    }
+
+    private static ILocator Drawn(ShownPage shown, string which) => shown.Page.Locator($"cushion-estimate .look svg {which}").First;
+
+    [SkippableFact]
     public async Task A_module_that_is_not_the_one_that_was_promised_is_not_run()
     {
         await using ShownPage shown = await browser.OpenEmptyAsync();

@@ -34,19 +34,25 @@ async function look(host, place) {
   if (!answer) {
     return place.replaceChildren(element("p", { class: "because" }, host.words.say("noLook")));
   }
-  // A policy of the page may forbid the drawing's inline style sheet: one that a script makes is the script's.
+  // A policy of the page may forbid what is inline in the drawing: styles that a script sets are the script's.
   const sheets = [];
-  const bare = answer.replace(/<style[^>]*>([^]*?)<\/style>/g, (_, rules) => {
-    const sheet = new CSSStyleSheet();
-    sheet.replaceSync(rules);
-    sheets.push(sheet);
-    return "";
-  });
-  const drawing = new DOMParser().parseFromString(bare, "image/svg+xml").documentElement;
+  const bare = answer
+    .replace(/<style[^>]*>([^]*?)<\/style>/g, (_, rules) => {
+      const sheet = new CSSStyleSheet();
+      sheet.replaceSync(rules);
+      sheets.push(sheet);
+      return "";
+    })
+    // Only a tag begins with "<"; in texts and values it is escaped.
+    .replace(/(<[^<>]*) style="/g, '$1 data-style="');
+  const drawing = document.importNode(new DOMParser().parseFromString(bare, "image/svg+xml").documentElement, true);
+  for (const styled of drawing.querySelectorAll("[data-style]")) {
+    styled.style.cssText = styled.dataset.style;
+  }
   const frame = element("div", { class: "look" });
   const root = frame.attachShadow({ mode: "open" });
   root.adoptedStyleSheets = sheets;
-  root.append(document.importNode(drawing, true));
+  root.append(drawing);
   place.replaceChildren(frame);
 }
 

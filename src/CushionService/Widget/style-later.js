@@ -37,7 +37,8 @@ thead th { border-block-start: 0; font-size: .85em; color: var(--_soft); }
 button.link { min-block-size: 1.5em; padding: 0 .1em; border: 0; background: none; color: inherit; font-weight: inherit;
   text-decoration: underline; }
 @media print { form, .basket, .keep, .tabs { display: none; } }
-.look { max-inline-size: 30em; padding: .6em; background: #fff; color: #000; border-radius: var(--_radius); }
+.look { max-inline-size: 30em; padding: .6em; background: #fff; color: #000; border-radius: var(--_radius);
+  --cushion-line: initial; --cushion-accent: initial; }
 @media (forced-colors: active) {
   .face, .side { fill: Canvas; stroke: CanvasText; }
   .fold, .measure { stroke: CanvasText; fill: none; }
