@@ -1,4 +1,5 @@
 using CushionService.BrowserTests.Hosting;
+using Microsoft.Playwright;
 
 namespace CushionService.BrowserTests;
 
@@ -21,6 +22,46 @@ public sealed class DrawingTests(BrowserOfThisMachine browser)
         Assert.True(measured.Labels > 0);
         Assert.Empty(measured.Outside);
     }
+
+    [SkippableTheory]
+    [InlineData("en", 300)]
+    [InlineData("en", 360)]
+    [InlineData("en", 430)]
+    [InlineData("es", 300)]
+    [InlineData("fr", 360)]
+    public async Task No_line_of_a_size_crosses_the_name_of_a_field(string language, int width)
+    {
+        await using ShownPage shown = await browser.OpenShopAsync(ShopPages.Element(), language, width: width);
+        foreach (
+            (string construction, string outline) in new[]
+            {
+                ("boxed", "rectangle"),
+                ("boxed", "trapezoid"),
+                ("knife-edge", "circle"),
+                ("knife-edge", "rectangle"),
+                ("bolster", "circle"),
+            }
+        )
+        {
+            await shown.StateAsync("answered");
+            await shown.ChooseAsync("/cushions/*/construction", construction);
+            await shown.ChooseAsync("/cushions/*/outline/kind", outline);
+            await shown.Page.Locator("cushion-estimate .measure").First.WaitForAsync(new() { State = WaitForSelectorState.Attached });
+            double gap = await shown.Page.EvaluateAsync<double>(Gap);
+
+            Assert.True(gap >= 4, $"{construction}, {outline}: {gap} px.");
+        }
+    }
+
+    // From the lowest line of the drawing down to the highest name.
+    private const string Gap = """
+        () => {
+          const boxes = which => [...document.querySelector("cushion-estimate").shadowRoot.querySelectorAll(which)].map(
+            each => each.getBoundingClientRect());
+          return Math.min(...boxes(".docks label").map(({ top }) => top))
+            - Math.max(...boxes(".picture path").map(({ bottom }) => bottom));
+        }
+        """;
 
     private sealed record Measured
     {

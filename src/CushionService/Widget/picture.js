@@ -5,14 +5,15 @@ import { CONSTRUCTION, CUSHION, dockOf, OUTLINE, SOFT } from "./form-plan.js";
 import { millimetres } from "./lengths.js";
 import { plane } from "./outlines.js";
 
-const [WIDE, HIGH] = [420, 250];
-const ROOM = { left: 40, right: 40, top: 16, bottom: 84 };
+const [WIDE, HIGH] = [420, 190];
+// Below there is room for the line of a size, with a gap to the names of the fields.
+const ROOM = { left: 40, right: 40, top: 16, bottom: 24 };
 // A low cushion lies near its fields, a little above them.
 const LIFT = 0.25;
 // How a length that runs away from the viewer is drawn.
 const AWAY = [0.42, 0.4];
 
-/** The drawing of a draft, in a box that never changes its size. */
+/** The drawing of a draft, in a box that never changes its proportions. */
 export function pictureOf(draft, title) {
   const kind = draft.value(CONSTRUCTION);
   const size = (name, usual) => {

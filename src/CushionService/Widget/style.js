@@ -69,19 +69,19 @@ summary { cursor: pointer; font-weight: 600; padding: .45em 0; border-radius: 4p
 .switch { display: flex; border: 1px solid var(--_line); border-radius: var(--_radius); }
 .switch label { position: relative; display: grid; place-items: center; min-inline-size: 2.6em; min-block-size: 2.25em;
   border-radius: calc(var(--_radius) - 1px); cursor: pointer; }
-.stage { position: relative; max-inline-size: 34em; inline-size: 100%; margin-inline: auto; }
-.picture { aspect-ratio: 420 / 250; background: var(--_wash); border-radius: var(--_radius); }
+.stage { max-inline-size: 34em; inline-size: 100%; margin-inline: auto; background: var(--_wash); border-radius: var(--_radius); }
+.picture { aspect-ratio: 420 / 190; }
 .picture svg { display: block; inline-size: 100%; block-size: 100%; }
 .field { display: grid; gap: .15em; align-content: start; min-inline-size: 0; }
 .field label, .kind small { font-size: .8em; color: var(--_soft); }
 .control { display: flex; position: relative; align-items: center; }
 .unit { position: absolute; inset-inline-end: .5em; font-size: .8em; color: var(--_soft); pointer-events: none; }
-.docks .field { position: absolute; inline-size: min(8em, 31%); padding: .1em .25em .3em; }
+.docks { display: grid; align-items: end; }
+.docks .field { grid-area: 1 / 1; inline-size: min(8em, 33%); padding: 0 .25em .3em; }
 .docks input { font-weight: 650; padding-inline-end: 1.9em; }
-.docks .field { bottom: 0; }
-.docks [data-dock=under] { left: 50%; translate: -50% 0; }
-.docks [data-dock=end] { right: 0; }
-.docks [data-dock=start] { left: 0; }
+.docks [data-dock=under] { justify-self: center; }
+.docks [data-dock=end] { justify-self: right; }
+.docks [data-dock=start] { justify-self: left; }
 .hint { display: none; color: var(--_soft); font-size: .85em; }
 .hint.on { display: block; }
 .notes { min-block-size: 1.25em; font-size: .85em; }
