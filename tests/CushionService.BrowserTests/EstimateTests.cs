@@ -70,7 +70,7 @@ public sealed class EstimateTests(BrowserOfThisMachine browser)
         await shown.StateAsync("answered");
         JsonElement before = await shown.EstimateAsync(() => shown.Field(Width).FillAsync("17 3/16"));
         JsonElement metric = await shown.EstimateAsync(() => shown.ChooseAsync("/units", "cm"));
-        Assert.Equal(("43.656", "7.62"), (await shown.Field(Width).InputValueAsync(), await shown.Field(Thickness).InputValueAsync()));
+        Assert.Equal(("43.66", "7.62"), (await shown.Field(Width).InputValueAsync(), await shown.Field(Thickness).InputValueAsync()));
         Assert.Equal("cm", metric.GetProperty("answer").GetProperty("units").GetString());
         for (int round = 0; round < 5; round++)
         {
@@ -86,6 +86,73 @@ public sealed class EstimateTests(BrowserOfThisMachine browser)
 
         static double Sold(JsonElement heard) =>
             heard.GetProperty("answer").GetProperty("yardage")[0].GetProperty("soldLength").GetDouble();
+    }
+
+    [SkippableTheory]
+    [InlineData(1280)]
+    [InlineData(360)]
+    [InlineData(290)]
+    public async Task A_length_is_shown_whole_and_as_the_language_writes_it(int width)
+    {
+        await using ShownPage shown = await browser.OpenShopAsync(ShopPages.Element(), language: "de", width: width);
+        await shown.StateAsync("answered");
+        await ShowsAsync("44", "18", "3");
+        await shown.ChooseAsync("/units", "cm");
+        await ShowsAsync("111,76", "45,72", "7,62");
+        await shown.ChooseAsync("/units", "mm");
+        await ShowsAsync("1117,6", "457,2", "76,2");
+        await shown.ChooseAsync("/units", "in");
+        await shown.Field(Width).FillAsync("44 15/16");
+        await ShowsAsync("44 15/16", "18", "3");
+        await shown.ChooseAsync("/units", "cm");
+        await ShowsAsync("114,14", "45,72", "7,62");
+        // What is typed stays, with either sign.
+        await shown.Field(Depth).FillAsync("45.5");
+        JsonElement heard = await shown.EstimateAsync(() => shown.Field(Width).FillAsync("100,25"));
+        await ShowsAsync("100,25", "45.5", "7,62");
+        JsonElement outline = heard.GetProperty("order").GetProperty("cushions")[0].GetProperty("outline");
+        Assert.Equal(("100.25 cm", "45.5 cm"), (outline.GetProperty("width").GetString(), outline.GetProperty("depth").GetString()));
+        Assert.Contains("100,25 × 45.5 × 7,62 cm", heard.GetProperty("lines").GetRawText(), StringComparison.Ordinal);
+
+        async Task ShowsAsync(string across, string along, string high)
+        {
+            foreach ((string pointer, string text) in new[] { (Width, across), (Depth, along), (Thickness, high) })
+            {
+                await Expect(shown.Field(pointer)).ToHaveValueAsync(text);
+                double spare = await shown.Field(pointer).EvaluateAsync<double>(Spare);
+                Assert.True(spare >= 0, $"{text}: {-spare} px too long.");
+            }
+        }
+    }
+
+    // The room that a text leaves before the end of its field, or before its unit where that is shown.
+    private const string Spare = """
+        field => {
+          const style = getComputedStyle(field);
+          const pen = document.createElement("canvas").getContext("2d");
+          pen.font = `${style.fontWeight} ${style.fontSize} ${style.fontFamily}`;
+          const [box, unit] = [field.getBoundingClientRect(), field.nextElementSibling.getBoundingClientRect()];
+          const begin = box.left + 1 + parseFloat(style.paddingLeft);
+          const end = Math.min(box.right - 1 - parseFloat(style.paddingRight), unit.width > 0 ? unit.left : Infinity);
+          return end - begin - pen.measureText(field.value).width;
+        }
+        """;
+
+    [SkippableFact]
+    public async Task A_shop_s_own_length_has_the_comma_of_the_language()
+    {
+        const string Metric = """
+            { "order": { "units": "cm", "cushions": [{ "construction": "knife-edge",
+              "outline": { "kind": "rectangle", "width": 40.125, "depth": "42.5 cm" } }],
+              "fabrics": [{ "id": "linen", "width": 140, "sold": { "unit": "m", "step": 0.1 } }] } }
+            """;
+        foreach ((string language, string across) in new[] { ("de", "40,125"), ("en", "40.125"), ("ar-EG", "40.125") })
+        {
+            await using ShownPage shown = await browser.OpenShopAsync(ShopPages.Element(json: Metric), language);
+            await shown.StateAsync("answered");
+            await Expect(shown.Field(Width)).ToHaveValueAsync(across);
+            await Expect(shown.Field(Depth)).ToHaveValueAsync("42.5 cm");
+        }
     }
 
     [SkippableFact]

@@ -2,6 +2,7 @@
 
 import { CONSTRUCTION } from "./form-plan.js";
 import { linkTo } from "./link.js";
+import { written } from "./shown.js";
 
 /** The lines of a basket: what is bought of each item, with its price where there is one, and the finished sizes. */
 function linesOf(answer, size, words, fabrics) {
@@ -27,7 +28,9 @@ function linesOf(answer, size, words, fabrics) {
 function sizeOf({ drafts, units }, words) {
   return drafts
     .map((draft) => {
-      const sizes = draft.plan.filter(({ group, type }) => group === "size" && type === "length").map((field) => draft.shown(field));
+      const sizes = draft.plan
+        .filter(({ group, type }) => group === "size" && type === "length")
+        .map((field) => written(draft, field, words.locale));
       return `${sizes.join(" × ")} ${units}, ${words.choice(CONSTRUCTION, draft.value(CONSTRUCTION)).toLowerCase()}`;
     })
     .join("; ");

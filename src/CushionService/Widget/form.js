@@ -71,18 +71,9 @@ export class Form {
 
   /** Draws, once the drawings are there. */
   draw(draft) {
-    if (!this.art) {
-      return;
+    if (this.art) {
+      this.picture.replaceChildren(this.art.pictureOf(draft, this.words));
     }
-    const sizes = draft.plan
-      .filter(({ group }) => group === "size")
-      .map((field) => `${this.words.label(field.pointer)} ${draft.shown(field)}`);
-    const title = this.words.say("picture", {
-      construction: this.words.choice(CONSTRUCTION, draft.value(CONSTRUCTION)),
-      outline: this.words.choice(OUTLINE, draft.value(OUTLINE)),
-      sizes: `${sizes.join(", ")} ${draft.units}`,
-    });
-    this.picture.replaceChildren(this.art.pictureOf(draft, title));
   }
 
   /** Says anew how the text of a field is read. */
@@ -108,7 +99,7 @@ export class Form {
       control.dataset.choices = field.choices.join();
       control.replaceChildren(...field.choices.map((value) => element("option", { value }, this.words.choice(field.pointer, value))));
     }
-    const shown = draft.shown(field);
+    const shown = this.art?.written(draft, field, this.words.locale) ?? draft.shown(field);
     if (control.value !== shown) {
       control.value = shown;
     }
@@ -122,6 +113,7 @@ export class Form {
   }
 
   #hint({ hint, control }, field, draft) {
+    this.art?.fit(control);
     const read = field.type === "length" ? readLength(control.value, draft.units) : null;
     const reads =
       read?.unit && read.unit !== draft.units

@@ -13,6 +13,7 @@ import { pictureOf } from "./picture.js";
 import { changesFor, offerWays, orderWith } from "./ways-out.js";
 import { reasons } from "./reasons.js";
 import { withUnits } from "./shop-units.js";
+import { fit, written } from "./shown.js";
 import { laterSheet } from "./style-later.js";
 
 Object.assign(AIDS, { carry, withUnits });
@@ -21,6 +22,8 @@ const PARTS = {
   stateInAddress,
   bare,
   dress,
+  fit,
+  written,
   addToBasket,
   tellEstimate,
   reasons,

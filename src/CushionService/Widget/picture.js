@@ -4,6 +4,7 @@ import { drawn } from "./elements.js";
 import { CONSTRUCTION, CUSHION, dockOf, OUTLINE, SOFT } from "./form-plan.js";
 import { millimetres } from "./lengths.js";
 import { plane } from "./outlines.js";
+import { written } from "./shown.js";
 
 const [WIDE, HIGH] = [420, 190];
 // Below there is room for the line of a size, with a gap to the names of the fields.
@@ -14,7 +15,7 @@ const LIFT = 0.25;
 const AWAY = [0.42, 0.4];
 
 /** The drawing of a draft, in a box that never changes its proportions. */
-export function pictureOf(draft, title) {
+export function pictureOf(draft, words) {
   const kind = draft.value(CONSTRUCTION);
   const size = (name, usual) => {
     const text = draft.value(CUSHION + name);
@@ -27,7 +28,13 @@ export function pictureOf(draft, title) {
   );
   const flat = SOFT.includes(kind);
   const scene = kind === "bolster" ? bolster(size) : flat ? pillow(outline, kind, size) : box(outline, kind, size);
-  const docks = draft.plan.filter(({ group }) => group === "size").map(({ pointer }) => dockOf(pointer, kind));
+  const sizes = draft.plan.filter(({ group }) => group === "size");
+  const docks = sizes.map(({ pointer }) => dockOf(pointer, kind));
+  const title = words.say("picture", {
+    construction: words.choice(CONSTRUCTION, kind),
+    outline: words.choice(OUTLINE, draft.value(OUTLINE)),
+    sizes: `${sizes.map((field) => `${words.label(field.pointer)} ${written(draft, field, words.locale)}`).join(", ")} ${draft.units}`,
+  });
   const svg = drawn("svg", { viewBox: `0 0 ${WIDE} ${HIGH}`, role: "img", "aria-label": title }, ...placed(scene, docks));
   const colour = draft.shop.fabrics.find(({ id }) => id === draft.fabrics[0])?.colour;
   if (colour) {

@@ -10,6 +10,14 @@ laterSheet.replaceSync(`
 .smooth { stroke: color-mix(in oklab, var(--_fabric), var(--_ink) 22%); }
 .fold { fill: none; opacity: .35; }
 .measure { stroke: var(--_accent); stroke-width: 1.5; fill: none; }
+.docks .longer .unit { display: none; }
+.docks .longer input { padding-inline-end: .4em; }
+@container estimate (max-width: 25em) {
+  .docks input { font-weight: 500; padding-inline: .4em 1.7em; }
+  .docks .unit { inset-inline-end: .3em; font-size: .75em; }
+  .docks .long .unit { display: none; }
+  .docks .long input { padding-inline-end: .4em; }
+}
 .ways { display: flex; flex-wrap: wrap; gap: .4em; }
 .way { display: grid; line-height: 1.2; inline-size: 100%; }
 .ways .way { flex: 1 1 11em; border-color: var(--_accent); }

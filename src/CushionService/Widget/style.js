@@ -76,12 +76,11 @@ summary { cursor: pointer; font-weight: 600; padding: .45em 0; border-radius: 4p
 .field label, .kind small { font-size: .8em; color: var(--_soft); }
 .control { display: flex; position: relative; align-items: center; }
 .unit { position: absolute; inset-inline-end: .5em; font-size: .8em; color: var(--_soft); pointer-events: none; }
-.docks { display: grid; align-items: end; }
-.docks .field { grid-area: 1 / 1; inline-size: min(8em, 33%); padding: 0 .25em .3em; }
+.docks { display: grid; place-items: end left; }
+.docks .field { grid-area: 1 / 1; inline-size: min(8em, 33%); padding: 0 .1em .3em; }
 .docks input { font-weight: 650; padding-inline-end: 1.9em; }
 .docks [data-dock=under] { justify-self: center; }
 .docks [data-dock=end] { justify-self: right; }
-.docks [data-dock=start] { justify-self: left; }
 .hint { display: none; color: var(--_soft); font-size: .85em; }
 .hint.on { display: block; }
 .notes { min-block-size: 1.25em; font-size: .85em; }

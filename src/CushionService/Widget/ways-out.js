@@ -4,6 +4,7 @@ import { Draft, orderOf } from "./draft.js";
 import { button, element } from "./elements.js";
 import { CUSHION, FABRIC } from "./form-plan.js";
 import { shownIn } from "./lengths.js";
+import { withComma } from "./shown.js";
 
 const MOST = 6;
 const FIT = /^wider-than-fabric$/;
@@ -25,7 +26,7 @@ export function changesFor(violations, drafts, words) {
     }
     if (field?.type === "length" && violation.minimum !== null && violation.minimum !== undefined) {
       for (const limit of [violation.minimum, violation.maximum].filter((each) => each !== null && each !== undefined)) {
-        const text = shownIn(limit, draft.units, draft.units);
+        const text = withComma(shownIn(limit, draft.units, draft.units), draft.units, words.locale);
         add(field.pointer + text, words.say("way.size", { label: words.label(field.pointer), length: `${text} ${draft.units}` }), (each) =>
           each.type(field.pointer, text),
         );
