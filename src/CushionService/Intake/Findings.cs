@@ -75,22 +75,6 @@ internal sealed class Findings
     public void RefuseRange(string field, string code, Message detail, Length? minimum, Length? maximum) =>
         Refuse(field, code, detail, new FindingRange(Number(minimum), Number(maximum)));
 
-    /// <summary>The greatest length below a bound that is not allowed itself, on a scale of 1/64 in or 0.1 mm.</summary>
-    /// <param name="bound">Above zero.</param>
-    public Length Under(Length bound)
-    {
-        long step = Fineness.Of(Unit).Nanometres;
-        return Length.FromNanometres((bound.Nanometres - 1) / step * step);
-    }
-
-    /// <summary>The least length above a bound that is not allowed itself, on the same scale.</summary>
-    /// <param name="bound">At least zero.</param>
-    public Length Over(Length bound)
-    {
-        long step = Fineness.Of(Unit).Nanometres;
-        return Length.FromNanometres(((bound.Nanometres / step) + 1) * step);
-    }
-
     /// <summary>Reports a field that means nothing here.</summary>
     /// <param name="field">As of <see cref="Refuse"/>.</param>
     /// <param name="detail">What it does not apply to.</param>

@@ -95,7 +95,7 @@ internal static class HandleIntake
         // The difference is the room for a hand.
         if (fields[Span] is { } span && fields[HandleLength] is { } length && span >= length)
         {
-            findings.RefuseRange(Span.Name, "out-of-range", TrimTexts.SpanTooLong(length), null, findings.Under(length));
+            findings.RefuseRange(Span.Name, "out-of-range", TrimTexts.SpanTooLong(length), null, length);
         }
 
         if (fields[Span] is { } across && sides.Min(body.FreeLength) is { } free && across > free)

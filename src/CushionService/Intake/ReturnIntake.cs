@@ -37,7 +37,7 @@ internal static class ReturnIntake
             turn = fields.Or(Return, runsOn ? Usual(body.Practice, longest) : Length.Zero);
         if (turn is { Nanometres: > 0 } far && longest is { } limit && far >= limit)
         {
-            findings.RefuseRange(Return.Name, "out-of-range", ClosureTexts.Return(limit), Length.Zero, findings.Under(limit));
+            findings.RefuseRange(Return.Name, "out-of-range", ClosureTexts.Return(limit), Length.Zero, limit);
         }
 
         return turn;

@@ -87,7 +87,7 @@ internal static class ShapeIntake
             && taper >= quarter
         )
         {
-            body.At.RefuseRange(nameof(Cushion.CornerTaper), "out-of-range", ShapeTexts.CornerTaper(quarter), null, body.At.Under(quarter));
+            body.At.RefuseRange(nameof(Cushion.CornerTaper), "out-of-range", ShapeTexts.CornerTaper(quarter), null, quarter);
         }
     }
 
@@ -101,7 +101,7 @@ internal static class ShapeIntake
         )
         {
             Length taut = body.Practice.BoxingTautness;
-            body.At.RefuseRange(nameof(cushion.Thickness), "out-of-range", ShapeTexts.TautBoxing(taut), body.At.Over(taut), null);
+            body.At.RefuseRange(nameof(cushion.Thickness), "out-of-range", ShapeTexts.TautBoxing(taut), taut, null);
         }
 
         if (body is not { Thickness: { } thickness, Outline: { } outline })
@@ -116,7 +116,7 @@ internal static class ShapeIntake
                 "out-of-range",
                 ShapeTexts.FrontThickness(thickness),
                 Length.Zero,
-                body.At.Under(thickness)
+                thickness
             );
         }
 
@@ -129,7 +129,7 @@ internal static class ShapeIntake
         };
         if (limit is { } below && thickness >= below)
         {
-            body.At.RefuseRange(nameof(cushion.Thickness), "out-of-range", ShapeTexts.Thickness(below), null, body.At.Under(below));
+            body.At.RefuseRange(nameof(cushion.Thickness), "out-of-range", ShapeTexts.Thickness(below), null, below);
         }
     }
 }

@@ -73,7 +73,7 @@ internal static class TuftIntake
         else if (body.Thickness is { } thickness && 2 * pull >= thickness)
         {
             var half = Length.FromNanometres(thickness.Nanometres / 2);
-            findings.RefuseRange(PullDepth.Name, "out-of-range", TrimTexts.PullDepth(half), Length.Zero, findings.Under(half));
+            findings.RefuseRange(PullDepth.Name, "out-of-range", TrimTexts.PullDepth(half), Length.Zero, half);
         }
     }
 }

@@ -42,7 +42,7 @@ internal static class ZipperIntake
         else if (lap >= Across(side, body))
         {
             Length across = Across(side, body)!.Value;
-            findings.RefuseRange(Lap.Name, "out-of-range", ClosureTexts.Lap(across), Length.Zero, findings.Under(across));
+            findings.RefuseRange(Lap.Name, "out-of-range", ClosureTexts.Lap(across), Length.Zero, across);
         }
 
         // The fold that hides the zipper is stitched down through its own turn-under.

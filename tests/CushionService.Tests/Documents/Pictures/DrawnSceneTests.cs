@@ -102,7 +102,7 @@ public sealed class DrawnSceneTests
     }
 
     [Fact]
-    public void Pictures_of_steps_are_given_up_when_the_caller_is_and_are_the_same_from_one_scene_as_from_many()
+    public void Pictures_of_steps_stop_when_the_caller_is_gone_and_are_the_same_from_one_scene_as_from_many()
     {
         Quote quote = QuotePipeline.Of(Striped(""), CancellationToken.None);
         var sources = new StepSources(quote);
@@ -117,7 +117,9 @@ public sealed class DrawnSceneTests
                     CushionPicture.WriteStep(quote, sources, step, Language.English)
                 )
         );
-        Assert.Throws<OperationCanceledException>(() => JobPictures.Of(quote, Language.English, gone.Token).Cushion("seat"));
+        Assert.Throws<OperationCanceledException>(() =>
+            JobPictures.Of(quote, Language.English, gone.Token).Cushion(quote.Drafting.Order.Cushions[0].Id)
+        );
     }
 
     private static double Mm(Engine.Measures.Length length) => length.Nanometres / 1e6;
