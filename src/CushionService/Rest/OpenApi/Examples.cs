@@ -23,6 +23,7 @@ internal sealed class Examples(OrderDesk desk) : IOperationFilter
     // Fixed, so that the document is the same after every build.
     private const string Trace = "00-0af7651916cd43dd8448eb211c80319c-b7ad6b7169203331-00";
 
+    // In the assembly: a person may read and change it beside this file.
     private static readonly byte[] Text = OrderText.Carried(typeof(Examples), "nook.json");
 
     // As a caller would write it: without what is left out.
@@ -130,6 +131,4 @@ internal sealed class Examples(OrderDesk desk) : IOperationFilter
     }
 
     private static ReceivedOrder Sent(Order order) => new(order, []);
-
-    // The text is in the assembly: a person may read and change it beside this file.
 }
