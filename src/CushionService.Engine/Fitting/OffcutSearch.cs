@@ -53,7 +53,7 @@ internal sealed class OffcutSearch(
 
         if (!OffcutStrip.MayHold(rooms, pieces))
         {
-            FillByTurns(Effort.Quick, smallestFirst: false);
+            FillMost();
             // What is kept to find the motif may be more than is needed.
             return OffcutStrip.MayHold([.. rooms.Select(room => room.Whole)], pieces) ? FitVerdict.NotFound : FitVerdict.Impossible;
         }
@@ -73,8 +73,9 @@ internal sealed class OffcutSearch(
         bool found =
             (plain && OnSheets(effort))
             || (
-                (effort >= Effort.Thorough || !plain)
-                && (FillByTurns(effort, smallestFirst: true) || FillByTurns(effort, smallestFirst: false))
+                effort >= Effort.Thorough || !plain
+                    ? FillByTurns(effort, smallestFirst: true) || FillByTurns(effort, smallestFirst: false)
+                    : FillMost()
             );
         return found ? FitVerdict.Fits : FitVerdict.NotFound;
     }
@@ -112,7 +113,10 @@ internal sealed class OffcutSearch(
                 ],
             },
             effort,
-            sharedBy,
+            // At the lowest effort the filling by turns that may follow has the other half of the steps.
+            effort == Effort.Quick
+                ? 2 * sharedBy
+                : sharedBy,
             cancellation
         );
         for (var sheet = 0; sheet < layout.Sheets.Length; sheet++)
@@ -126,10 +130,18 @@ internal sealed class OffcutSearch(
         return layout.Unplaced.IsEmpty;
     }
 
+    // Where not all fits: with small offcuts first they take what the large ones need not, and with large ones first what only those hold
+    // comes first. What leaves the least area to buy is kept.
+    private bool FillMost()
+    {
+        int all = MostTrials ?? UsualTrials;
+        return FillByTurns(Effort.Quick, smallestFirst: true, all / 2) || FillByTurns(Effort.Quick, smallestFirst: false, all);
+    }
+
     // Offcut after offcut takes, of the copies that are left, the largest first, as many as the kernel finds a place for beside the others.
     // Copies are tried in groups, twice as many after each success and half as many after each failure; a piece of which not one copy fits
     // is passed over.
-    private bool FillByTurns(Effort effort, bool smallestFirst)
+    private bool FillByTurns(Effort effort, bool smallestFirst, int? most = null)
     {
         var left = pieces
             .SelectMany(piece => Enumerable.Repeat(piece, piece.Quantity))
@@ -143,10 +155,10 @@ internal sealed class OffcutSearch(
         var laid = new ImmutableArray<LaidPiece>[rooms.Length];
         foreach (int i in Enumerable.Range(0, rooms.Length).OrderBy(i => (smallestFirst ? 1 : -1) * rooms[i].Area.SquareNanometres))
         {
-            laid[i] = Fill(rooms[i], left, effort);
+            laid[i] = Fill(rooms[i], left, effort, most);
         }
 
-        if (left.Count > 0 && laid.Sum(room => room.Length) <= _laid.Sum(room => room.Length))
+        if (left.Count > 0 && AreaOf(laid) <= AreaOf(_laid))
         {
             return false;
         }
@@ -155,12 +167,15 @@ internal sealed class OffcutSearch(
         return left.Count == 0;
     }
 
+    private static Int128 AreaOf(ImmutableArray<LaidPiece>[] laid) =>
+        laid.SelectMany(room => room).Aggregate(default(Area), (sum, one) => sum + one.Piece.Area).SquareNanometres;
+
     // Takes out of what is left the copies that it lays. A group with more area than the offcut is not tried.
-    private ImmutableArray<LaidPiece> Fill(OffcutRoom room, List<CutPiece> left, Effort effort)
+    private ImmutableArray<LaidPiece> Fill(OffcutRoom room, List<CutPiece> left, Effort effort, int? mostTrials)
     {
         (ImmutableArray<LaidPiece> laid, List<CutPiece> chosen) = ([], []);
         (Effort each, int usual) = effort >= Effort.Thorough ? (Effort.Standard, UsualTrialsAtThorough) : (Effort.Quick, UsualTrials);
-        int most = MostTrials ?? usual,
+        int most = mostTrials ?? MostTrials ?? usual,
             sharing = each == effort ? usual : TrialsSharing;
         var (group, waiting) = (1, new List<CutPiece>(left));
         while (waiting.Count > 0 && _trials < most)

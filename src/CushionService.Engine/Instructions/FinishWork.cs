@@ -41,7 +41,8 @@ internal static class FinishWork
             ? StepTexts.TurnFlanges(flange.Turning, plan.Care)
             : StepTexts.TurnOut(
                 IsInsideOut(plan),
-                HasOpenCurves(plan) && plan.Clips,
+                HasOpenCurves(plan) && plan.HasCurves,
+                HasOpenCurves(plan) && plan.HasHollows,
                 plan.Workroom.Sewing.ClipSpacing,
                 plan.Workroom.Sewing.ClipMargin,
                 HasOpenCorners(plan),
@@ -61,11 +62,10 @@ internal static class FinishWork
     // The corners of a French seam are trimmed between its rows: later a cut would open it.
     private static bool HasOpenCorners(CoverPlan plan) => plan.HasCorners && plan.Cushion.Trim.Edging is not FrenchSeamSpecification;
 
-    // Faces that are sewn to each other round a curve have nothing that was clipped to go round it (common practice, no source).
+    // Faces that are sewn to each other round a curve have nothing that was clipped to go round it. Turned, the allowances of an outward
+    // curve are too long for their place and are notched; those of a hollow are too short and are clipped (common practice, no source).
     private static bool HasOpenCurves(CoverPlan plan) =>
-        plan.Units.All(unit => unit.IsFace)
-        && plan.Cushion.Trim.Edging is not FrenchSeamSpecification
-        && plan.Cushion.Outline.Sides.Any(side => side.Path.Any(segment => !segment.IsStraight));
+        plan.Clips && plan.Units.All(unit => unit.IsFace) && plan.Cushion.Trim.Edging is not FrenchSeamSpecification;
 
     // A body whose closure alone makes it a tube is sewn right side up: nothing of it is turned.
     private static bool IsInsideOut(CoverPlan plan) => plan.Seams.Any(one => !CoverSeams.IsInSection(plan.Pattern, one.Seam));

@@ -47,21 +47,9 @@ public sealed class ShapeStepFacts
     [Fact]
     public void Along_a_hollow_the_face_is_clipped_and_not_the_boxing()
     {
-        // An arc of 25 in that bends in along the front of 40 in; the other sides are straight.
         string[] steps =
         [
-            .. Quote(
-                Order(
-                    Boxed(40, 30, 4, HandSewn) with
-                    {
-                        Outline = new PolygonOutline(
-                            [new Point(In(0), In(0)), new Point(In(40), In(0)), new Point(In(40), In(30)), new Point(In(0), In(30))],
-                            [Length.Zero, Length.Zero, Length.Zero, Length.Zero],
-                            [PolygonOutline.SweepOfRadius(In(40), In(-25)), 0, 0, 0]
-                        ),
-                    }
-                )
-            )
+            .. Quote(Order(Boxed(40, 30, 4, HandSewn) with { Outline = HollowFront(Length.Zero) }))
                 .Steps.Select(step => step.Text.ToString()),
         ];
 
@@ -75,6 +63,41 @@ public sealed class ShapeStepFacts
         );
         Assert.DoesNotContain(steps, step => step.Contains("Clip the boxing", StringComparison.Ordinal));
     }
+
+    // Common practice, no source: turned, the allowance of a hollow is too short for its place; a notch takes away what is missing.
+    [Fact]
+    public void Two_faces_are_clipped_along_a_hollow_and_notched_along_an_outward_curve()
+    {
+        InOrder(
+            KnifeEdge(40, 30, HandSewn) with
+            {
+                Outline = HollowFront(Length.Zero),
+            },
+            "Clip the allowances along the hollow curves every 1/2 in to within 1/8 in of the seam. Clip the outward corners"
+        );
+        InOrder(
+            KnifeEdge(40, 30, HandSewn) with
+            {
+                Outline = HollowFront(In(6)),
+            },
+            "Notch the allowances along the outward curves, and clip them along the hollow ones, every 1/2 in to within 1/8 in"
+        );
+        InOrder(
+            KnifeEdge(16, 16, HandSewn) with
+            {
+                Outline = new CircleOutline(In(16)),
+            },
+            "Notch the allowances along the curves every 1/2 in to within 1/8 in"
+        );
+    }
+
+    // An arc of 25 in bends in along the front of 40 in; the other sides are straight, the corners at the back round.
+    private static PolygonOutline HollowFront(Length backRadius) =>
+        new(
+            [new Point(In(0), In(0)), new Point(In(40), In(0)), new Point(In(40), In(30)), new Point(In(0), In(30))],
+            [Length.Zero, Length.Zero, backRadius, backRadius],
+            [PolygonOutline.SweepOfRadius(In(40), In(-25)), 0, 0, 0]
+        );
 
     [Fact]
     public void A_tube_that_is_lapped_right_side_up_is_not_turned()
