@@ -24,6 +24,7 @@ internal sealed class ArgumentType(string code, string factory = "Of")
         ["flag"] = new("bool"),
         ["edge"] = new(Engine + "Geometry.EdgeName", "Name"),
         ["part"] = new(Engine + "Patterns.Panels.PartName", "Name"),
+        ["piece"] = new(Engine + "Cutting.PieceName", "Name"),
         ["id"] = new("string", "Id"),
         ["item"] = new("string", "Item"),
         ["field"] = new("string", "Field"),

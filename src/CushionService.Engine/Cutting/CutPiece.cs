@@ -14,9 +14,6 @@ public sealed record CutPiece
     /// <summary>Distinct within the order: the cushion's id and the part, or the loose piece's id.</summary>
     public required string Id { get; init; }
 
-    /// <summary>The cushion's label and the part; null where there is no label.</summary>
-    public string? Label => Cushion?.Label is { } label ? $"{label}, {Part}" : null;
-
     /// <summary>The cushions that a welt is cut for; empty for another piece.</summary>
     public ImmutableArray<WeltShare> Serves { get; init; } = [];
 
@@ -35,8 +32,8 @@ public sealed record CutPiece
         return Cushion?.Id == cushion;
     }
 
-    /// <summary>What people call it: its label, or else its id.</summary>
-    public string Name => Label ?? Id;
+    /// <summary>What people call it.</summary>
+    public PieceName Name => new(Id, Cushion?.Label, Part);
 
     /// <summary>The cushion that it belongs to; null for a loose piece.</summary>
     public CushionSpecification? Cushion { get; init; }

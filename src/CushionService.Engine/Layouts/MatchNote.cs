@@ -10,7 +10,7 @@ namespace CushionService.Engine.Layouts;
 /// <summary>Says of a piece that is to be matched where it is not, and why.</summary>
 public static class MatchNote
 {
-    private static readonly string TooWide = MatchTexts.TooWide("", "").Key;
+    private static readonly string TooWide = MatchTexts.TooWide(default, "").Key;
 
     /// <summary>The note; null where the piece is matched in every way that is asked of it, or none is.</summary>
     /// <param name="piece">The piece.</param>

@@ -85,7 +85,7 @@ public sealed class MessageWriter(Language language, LengthUnit unit, bool spell
                 }
 
                 break;
-            case ArgumentKind.Name when (spellsNames || written != Language.English) && argument.Value is INamed named:
+            case ArgumentKind.Name when argument.Value is INamed named && (spellsNames || written != Language.English || named.HasGiven):
                 Write(text, named.ToMessage());
                 break;
             case ArgumentKind.Name or ArgumentKind.Word or ArgumentKind.Id or ArgumentKind.Item or ArgumentKind.Field:

@@ -50,7 +50,7 @@ internal static class DraftWarnings
         FabricSpecification fabric = draft.Fabric(piece);
         Length narrowest = piece.Rotations == Nesting.Rotations.QuarterTurns ? Length.Min(piece.Width, piece.Length) : piece.Across;
         bool fitsTurned = piece.Cushion is not null && piece.Along <= fabric.UsableWidth;
-        Func<string, Length, string, Length, Length, Message> detail =
+        Func<PieceName, Length, string, Length, Length, Message> detail =
             !fitsTurned ? DraftTexts.WiderThanFabric
             : piece.IsRailroaded ? DraftTexts.FitsUpTheBolt
             : DraftTexts.FitsRailroaded;

@@ -61,6 +61,10 @@ internal static class PieceNames
             ? [label, label[(at + Before.Length)..]]
         : [label];
 
+    /// <summary>What a piece of a cushion is called beside others of the same cushion.</summary>
+    /// <param name="piece">A piece, as paper has it.</param>
+    public static string PartOf(PieceAnswer piece) => piece.Label is null ? piece.Part : BesideNumber(piece)[^1];
+
     private static PieceAnswer Named(PieceAnswer piece, CutPiece cut, Language language, MessageWriter writer)
     {
         if (cut.Cushion is not { } cushion || (language != Language.English && piece.Label is not null))
@@ -69,6 +73,6 @@ internal static class PieceNames
         }
 
         string part = writer.Text(cut.Part.ToMessage());
-        return part == piece.Part ? piece : piece with { Label = writer.Text(AnswerTexts.PieceOf(cushion.Name, part)) };
+        return part == piece.Part ? piece : piece with { Label = writer.Text(new PieceName(cut.Id, cushion.Name, cut.Part).ToMessage()) };
     }
 }

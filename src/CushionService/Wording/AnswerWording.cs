@@ -137,10 +137,7 @@ internal sealed class AnswerWording(Language language, LengthUnit unit, Immutabl
         ];
 
     /// <summary>What people call a piece, in the reader's language; null for one of a cushion without a label.</summary>
-    private string? LabelOf(CutPiece piece) =>
-        language == Language.English || piece.Cushion?.Label is not { } cushion
-            ? piece.Label
-            : _writer.Text(AnswerTexts.PieceOf(cushion, _writer.Text(piece.Part.ToMessage())));
+    private string? LabelOf(CutPiece piece) => piece.Name.Label is not null ? _writer.Text(piece.Name.ToMessage()) : null;
 
     public IReadOnlyList<SeamAnswer> Seams(Drafting drafting) =>
         [.. drafting.Patterns.SelectMany((pattern, i) => pattern.Seams.Select(seam => Seam(drafting.Order.Cushions[i], pattern, seam)))];

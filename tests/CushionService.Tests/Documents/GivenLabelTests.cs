@@ -41,4 +41,63 @@ public sealed class GivenLabelTests(RunningService service) : IClassFixture<Runn
         Assert.DoesNotContain(": q7/", paper, StringComparison.Ordinal);
         Assert.DoesNotContain(">m1<", paper, StringComparison.Ordinal);
     }
+
+    // A name from right to left lies between the signs of an isolate; the part is in the reader's words beside any name.
+    [Theory]
+    [InlineData("en", "Window seat", "boxing (panel 1)")]
+    [InlineData("de", "Window seat", "Steg (Bahn 1)")]
+    [InlineData("de", "כרית", "Steg (Bahn 1)")]
+    [InlineData("fr", "כרית", "plate-bande (lé 1)")]
+    public async Task A_printed_label_of_a_piece_names_its_part_in_the_readers_words(string language, string name, string part)
+    {
+        string paper = await Send("labels", "text/html", Order.Replace("Window seat", name, StringComparison.Ordinal), language);
+
+        Assert.Contains($">{part}<", paper, StringComparison.Ordinal);
+        Assert.DoesNotContain(">boxing-1<", paper, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("en", "Piece Window seat, top is 71 in wide")]
+    [InlineData("de", "„Window seat, Oberseite“")]
+    [InlineData("fr", "«\u00a0Window seat, dessus\u00a0»")]
+    [InlineData("es", "«Window seat, cara superior»")]
+    public async Task A_warning_names_a_piece_in_the_readers_words(string language, string expected)
+    {
+        // A circle cannot be joined: one face of 71 in across 54.
+        string answer = await Send(
+            "validations",
+            "application/json",
+            Order.Replace(
+                "\"kind\": \"rectangle\", \"width\": 24, \"depth\": 22",
+                "\"kind\": \"circle\", \"diameter\": 70",
+                StringComparison.Ordinal
+            ),
+            language
+        );
+
+        Assert.Contains(expected, System.Text.RegularExpressions.Regex.Unescape(answer), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("  ")]
+    [InlineData("\\n")]
+    public async Task A_blank_label_is_none(string label)
+    {
+        string answer = await Send("pieces", "application/json", Order.Replace("Window seat", label, StringComparison.Ordinal), "en");
+
+        Assert.DoesNotContain(", top", answer, StringComparison.Ordinal);
+    }
+
+    private async Task<string> Send(string call, string type, string order, string language)
+    {
+        using HttpRequestMessage request = new(HttpMethod.Post, new Uri($"/v1/{call}", UriKind.Relative))
+        {
+            Content = new StringContent(order, Encoding.UTF8, "application/json"),
+        };
+        request.Headers.Accept.ParseAdd(type);
+        request.Headers.AcceptLanguage.ParseAdd(language);
+        using HttpResponseMessage response = await service.Http.SendAsync(request);
+        return System.Net.WebUtility.HtmlDecode(await response.Content.ReadAsStringAsync());
+    }
 }

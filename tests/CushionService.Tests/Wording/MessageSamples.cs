@@ -1,6 +1,7 @@
 using System.Collections;
 using System.Reflection;
 using CushionService.Desk;
+using CushionService.Engine.Cutting;
 using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Messages;
@@ -92,6 +93,12 @@ internal static class MessageSamples
         if (type == typeof(Message))
         {
             return new Message(Part, []);
+        }
+
+        if (type == typeof(PieceName))
+        {
+            string name = names[random.Next(names.Length)];
+            return new PieceName(name, random.Next(2) == 0 ? null : name, (PartName)Value(typeof(PartName), random, names));
         }
 
         object[] values =

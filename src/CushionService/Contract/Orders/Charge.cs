@@ -9,7 +9,11 @@ public sealed record Charge
     /// <summary>What customers read; at most 200 characters.</summary>
     [Required]
     [MaxLength(200)]
-    public string? Label { get; init; }
+    public string? Label
+    {
+        get;
+        init => field = string.IsNullOrWhiteSpace(value) ? null : value;
+    }
 
     /// <summary>How much each time: a decimal number as text.</summary>
     [Required]

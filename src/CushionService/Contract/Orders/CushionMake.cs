@@ -13,9 +13,13 @@ public abstract record CushionMake
     [RegularExpression(Identifier.Pattern)]
     public string? Id { get; init; }
 
-    /// <summary>A name for people; at most 200 characters.</summary>
+    /// <summary>A name for people; at most 200 characters; a blank one counts as none.</summary>
     [MaxLength(200)]
-    public string? Label { get; init; }
+    public string? Label
+    {
+        get;
+        init => field = string.IsNullOrWhiteSpace(value) ? null : value;
+    }
 
     /// <summary>What it belongs to, such as a room; sums are made for each group. At most 100 characters.</summary>
     [MaxLength(100)]

@@ -8,7 +8,11 @@ public sealed record FreeLine
     /// <summary>What customers read; at most 200 characters.</summary>
     [Required]
     [MaxLength(200)]
-    public string? Label { get; init; }
+    public string? Label
+    {
+        get;
+        init => field = string.IsNullOrWhiteSpace(value) ? null : value;
+    }
 
     /// <summary>How many, or how much; 1 when left out.</summary>
     [NumberRange(0.001, 10000, Default = "1")]

@@ -11,9 +11,13 @@ public sealed record Stock
     [RegularExpression(Identifier.Pattern)]
     public string? Id { get; init; }
 
-    /// <summary>A name for people; at most 200 characters.</summary>
+    /// <summary>A name for people; at most 200 characters; a blank one counts as none.</summary>
     [MaxLength(200)]
-    public string? Label { get; init; }
+    public string? Label
+    {
+        get;
+        init => field = string.IsNullOrWhiteSpace(value) ? null : value;
+    }
 
     /// <summary>What it is; fabrics are in fabrics instead.</summary>
     [Required]

@@ -2,8 +2,10 @@ using System.Collections.Immutable;
 using CushionService.Contract.Answers;
 using CushionService.Contract.Orders;
 using CushionService.Documents.Drawings;
+using CushionService.Engine.Cutting;
 using CushionService.Engine.Instructions;
 using CushionService.Engine.Messages;
+using CushionService.Engine.Patterns.Panels;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications.Pricing;
 using CushionService.Wording;
@@ -58,7 +60,7 @@ internal sealed class Job(QuoteAnswer quote, Language language = Language.Englis
             Parts = quote
                 .Drafting.Pieces.Where(piece => piece.Panel is not null)
                 .DistinctBy(piece => piece.Id)
-                .ToDictionary(piece => piece.Id, piece => units.Say(piece.Part.ToMessage())),
+                .ToDictionary(piece => piece.Id, piece => piece.Part),
             Allowances = quote.Drafting.Order.Cushions.ToDictionary(one => one.Id, one => units.From(one.SeamAllowance)),
             Goods = quote.Drafting.Order.PriceBook?.Goods ?? ImmutableDictionary<string, GoodSpecification>.Empty,
         };
@@ -76,17 +78,17 @@ internal sealed class Job(QuoteAnswer quote, Language language = Language.Englis
     /// <summary>What people call a cushion: its label, or else its id.</summary>
     public string CushionName(string id) => Quote.Cushions.FirstOrDefault(cushion => cushion.Id == id)?.Label ?? id;
 
-    /// <summary>What the steps call the parts that pieces are, by the pieces' ids; none when not known.</summary>
-    public IReadOnlyDictionary<string, string> Parts { get; private init; } = ImmutableDictionary<string, string>.Empty;
+    /// <summary>The parts that pieces are, by the pieces' ids; none when not known.</summary>
+    public IReadOnlyDictionary<string, PartName> Parts { get; private init; } = ImmutableDictionary<string, PartName>.Empty;
 
     /// <summary>What a piece of a cushion is called beside others of the same cushion.</summary>
-    public string PartOf(PieceAnswer piece) => Parts.GetValueOrDefault(piece.Id, piece.Part);
+    public string PartOf(PieceAnswer piece) => Parts.TryGetValue(piece.Id, out PartName part) ? Say(part.ToMessage()) : piece.Part;
 
     /// <summary>What a piece is called among those of several cushions; where the steps use the answer's own names, as the answer has
     /// it.</summary>
     public string NameOf(PieceAnswer piece) =>
         Quote.Cushions.FirstOrDefault(cushion => cushion.Id == piece.Cushion) is { } cushion && PartOf(piece) != piece.Part
-            ? Say(AnswerTexts.PieceOf(cushion.Label ?? cushion.Id, PartOf(piece)))
+            ? Say(new PieceName(piece.Id, cushion.Label ?? cushion.Id, Parts[piece.Id]).ToMessage())
             : piece.Label ?? piece.Id;
 
     /// <summary>The seam allowance of each cushion, in the order's units, by its id; none when not known.</summary>

@@ -60,9 +60,7 @@ internal static class PieceLabel
 
     // The part comes first and alone: a long name of the cushion, which does not fit, must not hide what the piece is.
     private static string PartOf(PieceAnswer piece, string? cushion) =>
-        cushion is null ? piece.Label ?? piece.Id
-        : piece.Label is { } label && label.StartsWith($"{cushion}, ", StringComparison.Ordinal) ? label[(cushion.Length + 2)..]
-        : piece.Part;
+        cushion is null ? piece.Label ?? piece.Id : PieceNames.PartOf(piece);
 
     // The dark modules of each row as one path, in modules: whole numbers make a short one. The quiet zone that the code needs round it
     // is part of its side.

@@ -19,9 +19,8 @@ public sealed class ReaderWordsTests
     {
         Job job = Printed.Demo("floor-cushion-metric", language);
         string html = Printed.Html(ProjectSheet.Of(job, ShopDetails.None, null));
-        string id = job.Quote.Pieces.First(piece => piece.Part == "closure-upper").Id;
 
-        Assert.Equal(part, job.Parts[id]);
+        Assert.Equal(part, job.PartOf(job.Quote.Pieces.First(piece => piece.Part == "closure-upper")));
         Assert.Contains(Encoder.Encode(tape), html, StringComparison.Ordinal);
         Assert.DoesNotContain(">closure-upper<", html, StringComparison.Ordinal);
         Assert.DoesNotContain("hook-and-loop-tape", html, StringComparison.Ordinal);
