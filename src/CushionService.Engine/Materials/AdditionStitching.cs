@@ -1,3 +1,4 @@
+using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns.Additions;
 using CushionService.Engine.Patterns.Panels;
@@ -8,7 +9,7 @@ using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Materials;
 
-/// <summary>Machine stitching besides seams and hems: tapes, strips, and rows that only baste.</summary>
+/// <summary>Stitching besides seams and hems: tapes, strips, trims that are sewn on by hand, and rows that only baste.</summary>
 /// <remarks>Common practice, no source.</remarks>
 internal static class AdditionStitching
 {
@@ -19,13 +20,14 @@ internal static class AdditionStitching
     public static Length Of(CushionSpecification cushion, Pattern pattern) =>
         Tapes(cushion, pattern) + Strips(pattern) + Edging(cushion, pattern) + Basting(cushion, pattern) + Gathering(pattern);
 
-    // Two rows along each edge that is drawn up, sewn while it is as long as it was cut.
+    // Two rows along each edge that is drawn up, sewn while it is as long as it was cut; both layers of a folded ruffle as one.
     private static Length Gathering(Pattern pattern) =>
         pattern
-            .Panels.SelectMany(panel => panel.Gathers, (panel, gather) => 2 * panel[gather.Edge].Length)
-            .Aggregate(Length.Zero, (sum, rows) => sum + rows);
+            .Panels.SelectMany(panel => panel.Gathers, (panel, gather) => panel[gather.Edge].Length)
+            .Concat(pattern.Panels.Where(panel => panel.Part.Kind == PartKind.Ruffle).Select(ruffle => ruffle[EdgeName.Inner].Length))
+            .Aggregate(Length.Zero, (sum, edge) => sum + (2 * edge));
 
-    // A welt is stitched round its cord once; topstitching has its rows, a French seam a second one.
+    // A welt is stitched round its cord once; topstitching has its rows, a French seam a second one, a trim over the seam two.
     private static Length Edging(CushionSpecification cushion, Pattern pattern) =>
         cushion.Trim.Edging switch
         {
@@ -33,6 +35,8 @@ internal static class AdditionStitching
             // The spacing of the rows does not change their length here: each is counted as long as the seam.
             TopstitchSpecification topstitch => topstitch.Rows * Sum(pattern, topstitch, loop => loop.Length),
             FrenchSeamSpecification french => Sum(pattern, french, loop => loop.Length),
+            // By hand, along both edges of a gimp or of a fringe's heading.
+            BoughtTrimSpecification { IsCaught: false } trim => 2 * Sum(pattern, trim, loop => loop.Length),
             _ => Length.Zero,
         };
 

@@ -57,5 +57,6 @@ internal static class AntiSlipBase
         }
     }
 
-    private static StockSpecification? Roll(Shop shop) => shop.Stocked(MaterialKind.AntiSlip, stock => stock.Width is not null);
+    /// <summary>The stock that comes off a roll; null where there is none.</summary>
+    public static StockSpecification? Roll(Shop shop) => shop.Stocked(MaterialKind.AntiSlip, stock => stock.Width is not null);
 }

@@ -52,10 +52,19 @@ internal sealed class BattingNeeds(OrderSpecification order, Shop shop, SideSear
         }
     }
 
+    /// <summary>The batting that a cushion takes, by its item: that of its wrap, which goes behind channels as well, else the
+    /// first that is stocked.</summary>
+    /// <param name="cushion">The cushion.</param>
+    /// <param name="shop">What is stocked.</param>
+    /// <returns>Nothing for a cushion without a wrap and without channels.</returns>
+    public static IEnumerable<string> ItemsOf(CushionSpecification cushion, Shop shop) =>
+        cushion.Fill?.Wrap is { } wrap ? [wrap.Item]
+        : cushion.Channels is not null ? [shop.Stocked(MaterialKind.Batting)?.Id ?? Batting]
+        : [];
+
     // The wrap of the foam, and wadding behind channels; both of the same batting where the order names one.
     private IEnumerable<Use> PiecesOf(CushionSpecification cushion)
     {
-        string usual = shop.Stocked(MaterialKind.Batting)?.Id ?? Batting;
         if (cushion.Fill?.Wrap is { } wrap)
         {
             yield return new Use(
@@ -69,7 +78,7 @@ internal sealed class BattingNeeds(OrderSpecification order, Shop shop, SideSear
         if (cushion.Channels is { } channels)
         {
             yield return new Use(
-                cushion.Fill?.Wrap?.Item ?? usual,
+                ItemsOf(cushion, shop).First(),
                 [
                     (
                         (cushion.Width + channels.Across(cushion.Width) + 2 * cushion.SeamAllowance).RoundUpTo(order.Workroom.CuttingStep),

@@ -1,6 +1,7 @@
 using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns.Panels;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Closures;
 using CushionService.Engine.Specifications.Practices;
 using CushionService.Engine.Specifications.Stocks;
 
@@ -32,7 +33,8 @@ public sealed record ClosedZipper(StockSpecification Stock, Length Seam, Length 
     /// one, the longest zipper there is, which is too short (common practice, no source).</summary>
     /// <remarks>The room is a section of Z less its guards, or a side seam less what is kept closed. Beyond Z + 2 seam allowances the ends
     /// can no longer be caught in the joins, and the zipper is cut down.</remarks>
-    /// <returns>Null where no zipper with closed ends is stocked, or all are too short and one by length is stocked.</returns>
+    /// <returns>Null where no zipper with closed ends is stocked, where two sliders are asked for, or where all are too short and one by
+    /// length is stocked.</returns>
     /// <param name="cushion">A cushion with a zipper.</param>
     /// <param name="pattern">Its pattern, which says how long the zipper's seam is.</param>
     /// <param name="stocks">What the shop stocks; zippers with a length among it are those with closed ends.</param>
@@ -40,7 +42,8 @@ public sealed record ClosedZipper(StockSpecification Stock, Length Seam, Length 
     {
         StockSpecification[] zippers = [.. stocks.Where(stock => stock.Kind == MaterialKind.Zipper)],
             closed = [.. zippers.Where(stock => stock.Length is not null).OrderBy(stock => stock.Length!.Value)];
-        if (closed.Length == 0)
+        // What is closed at both ends has the slider that it was made with; a second one goes on chain alone.
+        if (closed.Length == 0 || cushion.Closure is ZipperClosure { Sliders: > 1 })
         {
             return null;
         }

@@ -28,7 +28,8 @@ public static class Threading
                 // Sewn before the strip is joined to anything, so through both allowances.
                 SeamKind.StripJoin => length + 2 * cushion.SeamAllowance,
                 SeamKind.Zipper => 2 * length,
-                SeamKind.Gathered => length + seam.OtherFor(length),
+                // Its rows of gathering are counted along the ruffle, the row that holds it as basting.
+                SeamKind.Gathered => Length.Zero,
                 _ => length,
             };
         }

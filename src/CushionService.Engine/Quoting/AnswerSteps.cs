@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Cutting;
 using CushionService.Engine.Layouts;
+using CushionService.Engine.Materials;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Fabrics;
-using CushionService.Engine.Specifications.Stocks;
 using CushionService.Nesting;
 using CushionService.Nesting.Solving;
 
@@ -47,10 +47,7 @@ public sealed class AnswerSteps
         used = Math.Max(1, used);
         cost /= used;
         Fabric = used * SearchCost.SharedBy(cost, all);
-        int stocks = order.Stocks.Count(stock =>
-            stock is { Width: not null, Kind: MaterialKind.Foam or MaterialKind.Batting or MaterialKind.AntiSlip }
-        );
-        _beside = Math.Max(1, (Math.Max(0, all - cost) + (all / ForSides)) / (used + (LaysOfStock * stocks)));
+        _beside = Math.Max(1, (Math.Max(0, all - cost) + (all / ForSides)) / (used + (LaysOfStock * LaidStocks.Count(order))));
     }
 
     /// <summary>By how many searches the steps of each fabric's layout are shared.</summary>

@@ -96,6 +96,28 @@ public sealed class ClosureNeedFacts
     }
 
     [Fact]
+    public void Two_sliders_are_not_found_on_a_zipper_with_closed_ends()
+    {
+        // Sources.Practice: it has the slider that it was made with; the second goes on chain.
+        OrderSpecification order = Order(Box with { Closure = BackZipper with { Sliders = 2 } }, Wide) with
+        {
+            Stocks =
+            [
+                new StockSpecification
+                {
+                    Id = "closed",
+                    Kind = MaterialKind.Zipper,
+                    Length = In(30),
+                },
+            ],
+        };
+        Material zipper = Quote(order).Materials.Single(material => material.Kind == MaterialKind.Zipper);
+
+        Assert.Equal(("zipper", true), (zipper.Item, zipper.IsMadeToSize));
+        Assert.Contains("with 2 sliders", zipper.Because.ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Two_sliders_are_put_on_before_the_zipper_is_sewn_in()
     {
         Step step = Quote(Order(Box with { Closure = BackZipper with { Sliders = 2 } }, Wide))

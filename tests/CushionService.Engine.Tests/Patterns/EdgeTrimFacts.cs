@@ -168,10 +168,27 @@ public sealed class EdgeTrimFacts
             },
         };
         string[] steps = [.. Trade.Quote(Order(cushion)).Steps.Select(step => step.Text.ToString())];
-        int on = Array.FindIndex(steps, text => text.Contains("Sew the fringe by hand over the seam", StringComparison.Ordinal));
+        int on = Array.FindIndex(
+            steps,
+            text => text.Contains("Sew the fringe by both edges of its heading by hand over the seam", StringComparison.Ordinal)
+        );
 
         Assert.True(Array.FindIndex(steps, text => text.Contains("right side out through", StringComparison.Ordinal)) < on);
         Assert.True(on < Array.FindIndex(steps, text => text.Contains("Fold the foam in half", StringComparison.Ordinal)));
+    }
+
+    [Theory]
+    [InlineData(EdgingKind.Fringe)]
+    [InlineData(EdgingKind.Gimp)]
+    public void A_trim_that_is_sewn_on_takes_thread_along_both_its_edges(EdgingKind kind)
+    {
+        // Sources.Practice: 72 round the cover, and twice 72 by hand.
+        CushionSpecification cushion = KnifeEdge(18, 18, HandSewn) with
+        {
+            Trim = new TrimSpecification { Edging = new BoughtTrimSpecification([EdgingPlace.Top], kind, TrimAttachment.SewnOn, In(1)) },
+        };
+
+        Assert.Equal(In(72 + (2 * 72)), Threading.Stitching(cushion, Pattern(cushion)));
     }
 
     [Fact]
@@ -189,7 +206,8 @@ public sealed class EdgeTrimFacts
         string[] steps = [.. Trade.Quote(Order(cushion)).Steps.Select(step => step.Text.ToString())];
         int on = Array.FindIndex(
                 steps,
-                text => text.Contains("Sew the gimp by hand over the seam of the top, 72 in round", StringComparison.Ordinal)
+                text =>
+                    text.Contains("Sew the gimp by both its edges by hand over the seam of the top, 72 in round", StringComparison.Ordinal)
             ),
             filled = Array.FindIndex(steps, text => text.Contains("Fill the cover", StringComparison.Ordinal)),
             closed = Array.FindIndex(steps, text => text.Contains("Close the gap by hand", StringComparison.Ordinal));

@@ -1,4 +1,5 @@
 using CushionService.Engine.Cutting;
+using CushionService.Engine.Materials;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns.Additions;
 using CushionService.Engine.Patterns.Panels;
@@ -80,6 +81,18 @@ public sealed class RuffleFacts
         Assert.Throws<InvalidPatternException>(
             (pattern with { Seams = [.. pattern.Seams.Where(seam => seam.Kind != SeamKind.Plain)] }).Closed
         );
+    }
+
+    // Sources.Practice: the seam of 64, the ruffle of 128 gathered in two rows and basted to the face, and its end, 6 and 3 deep with the
+    // seams it is joined through; a single one is hemmed along its 128 besides.
+    [Theory]
+    [InlineData(RuffleLining.Folded, 64 + (2 * 128) + 64 + 6 + 1)]
+    [InlineData(RuffleLining.Single, 64 + (2 * 128) + 64 + 3 + 1 + 128)]
+    public void A_ruffle_is_gathered_in_two_rows_and_basted_once(RuffleLining lining, int inches)
+    {
+        CushionSpecification cushion = Trimmed(KnifeEdge(16, 16, HandSewn), 2, lining);
+
+        Assert.Equal(In(inches), Threading.Stitching(cushion, Drafting.Of(Order(cushion, Fabric with { Width = In(160) })).Patterns[0]));
     }
 
     [Fact]

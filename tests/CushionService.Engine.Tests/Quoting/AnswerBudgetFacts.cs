@@ -1,7 +1,10 @@
+using System.Collections.Immutable;
 using CushionService.Engine.Layouts;
+using CushionService.Engine.Measures;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Fabrics;
+using CushionService.Engine.Specifications.Fillings;
 using CushionService.Engine.Specifications.Outlines;
 using CushionService.Engine.Specifications.Stocks;
 using CushionService.Nesting;
@@ -57,19 +60,24 @@ public sealed class AnswerBudgetFacts
     [InlineData(Effort.Standard)]
     public void Whatever_is_laid_beside_the_fabric_takes_an_eighth_of_an_effort_or_what_the_fabric_leaves(Effort effort)
     {
-        StockSpecification Roll(int number) =>
-            new()
-            {
-                Id = $"roll-{number}",
-                Kind = MaterialKind.Batting,
-                Width = In(48),
-            };
+        OrderSpecification rounds = Rounds(5, 12) with { Fabrics = [Fabric], Effort = effort, Stocks = Rolls(5) };
         Drafting drafting = Drafting.Of(
-            Rounds(1, 60) with
+            rounds with
             {
-                Fabrics = [Fabric],
-                Effort = effort,
-                Stocks = [.. Enumerable.Range(0, 5).Select(Roll)],
+                Cushions =
+                [
+                    .. rounds.Cushions.Zip(
+                        rounds.Stocks,
+                        (round, roll) =>
+                            round with
+                            {
+                                Fill = new FillSpecification(FillKind.Foam, "foam", null, Length.Zero, 1)
+                                {
+                                    Wrap = new WrapSpecification(roll.Id, WrapSides.ThreeSides, 1),
+                                },
+                            }
+                    ),
+                ],
             }
         );
         SideSearch beside = new AnswerSteps(drafting).Beside(CancellationToken.None);
@@ -83,6 +91,16 @@ public sealed class AnswerBudgetFacts
     }
 
     [Fact]
+    public void What_is_stocked_and_not_used_takes_nothing_from_what_is_laid()
+    {
+        OrderSpecification order = Rounds(1, 60) with { Fabrics = [Fabric], Stocks = Rolls(5) };
+
+        Assert.Equal(Beside(order with { Stocks = [] }), Beside(order));
+
+        static long Beside(OrderSpecification order) => new AnswerSteps(Drafting.Of(order)).Beside(CancellationToken.None).Most;
+    }
+
+    [Fact]
     public void Deciding_a_grain_stops_when_the_caller_does()
     {
         using var source = new CancellationTokenSource();
@@ -90,6 +108,18 @@ public sealed class AnswerBudgetFacts
 
         Assert.Throws<OperationCanceledException>(() => Drafting.Of(Rounds(3, 4), cancellation: source.Token));
     }
+
+    private static ImmutableArray<StockSpecification> Rolls(int count) =>
+        [
+            .. Enumerable
+                .Range(0, count)
+                .Select(number => new StockSpecification
+                {
+                    Id = $"roll-{number}",
+                    Kind = MaterialKind.Batting,
+                    Width = In(48),
+                }),
+        ];
 
     // Round boxes: two discs and a boxing strip each.
     private static OrderSpecification Rounds(int lines, int quantity) =>
