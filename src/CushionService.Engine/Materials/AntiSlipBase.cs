@@ -52,8 +52,7 @@ internal static class AntiSlipBase
         ];
         if (pieces.Length > 0 && Roll(shop) is { } roll)
         {
-            Length length = RollNesting.Lay(roll.Width!.Value, pieces, search);
-            basket.Lay(Goods(shop), length.Nanometres, MaterialTexts.OffRoll(length, roll.Width.Value));
+            RollNesting.Lay(basket, Goods(shop), roll, pieces, search);
         }
     }
 

@@ -34,7 +34,7 @@ internal sealed class Basket
     // A layout's amount goes before the sum of the needs. The weight is known only where every need has one.
     private Material Line(Goods goods, Need[] needs)
     {
-        (decimal Amount, Message Because)? laid = _laid.TryGetValue(goods, out (decimal, Message) known) ? known : null;
+        (decimal Amount, Message Because)? laid = _laid.TryGetValue(goods, out (decimal, Message) known) ? known : Packed(goods, needs);
         decimal amount = laid?.Amount ?? needs.Sum(need => need.Amount);
         Fraction needed = Fraction.Of(Rounded(amount)) / Fraction.Of(goods.PerUnit),
             sold = goods.Sale.Sell(needed);
@@ -53,6 +53,15 @@ internal sealed class Basket
             Weight = weight,
         };
     }
+
+    // Off spools and packs each length is cut whole; what one has left over is no use to a longer one.
+    private static (decimal Amount, Message Because)? Packed(Goods goods, Need[] needs) =>
+        goods.Content is { } content && needs.All(need => need.Whole is not null)
+            ? (
+                content * Packs.For(Length.FromNanometres((long)content), needs.Select(need => need.Whole!.Value)),
+                MaterialTexts.NotJoined
+            )
+            : null;
 
     // Counted goods that are sold one by one need no rounding.
     private static Message Because(Goods goods, Need[] needs, (decimal Amount, Message Because)? laid, decimal amount)

@@ -46,8 +46,7 @@ internal sealed class BattingNeeds(OrderSpecification order, Shop shop, SideSear
         {
             if (shop.Named(used.Key, MaterialKind.Batting) is { } roll)
             {
-                Length length = RollNesting.Lay(roll.Width!.Value, used.SelectMany(use => use.Pieces), search);
-                basket.Lay(GoodsOf(used.Key), length.Nanometres, MaterialTexts.OffRoll(length, roll.Width.Value));
+                RollNesting.Lay(basket, GoodsOf(used.Key), roll, used.SelectMany(use => use.Pieces), search);
             }
         }
     }

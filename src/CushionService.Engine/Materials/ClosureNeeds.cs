@@ -103,12 +103,14 @@ internal sealed class ClosureNeeds(OrderSpecification order, Shop shop)
             || (stock is not null && !shop.IsSoldBy(stock.Id, stock, SaleUnit.Each));
     }
 
-    // Tape is cut to the workroom's measuring step; hook and loop are sold as one length of both.
+    // Hook and loop are sold as one length of both.
     private Need Tape(CushionSpecification cushion, HookAndLoopClosure hook, Pattern pattern)
     {
-        Length section = Fastenings.Run(pattern).RoundUpTo(cushion.Practice.MeasuringStep),
-            tape = Closing.Tape(section, cushion.Practice.Closures);
-        StockSpecification? stock = shop.Stocked(MaterialKind.HookAndLoopTape, one => one.Width is null || one.Width == hook.TapeWidth);
+        (Length section, Length tape) = TapeOf(cushion, pattern);
+        StockSpecification? stock = shop.Stocked(
+            MaterialKind.HookAndLoopTape,
+            one => (one.Width is null || one.Width == hook.TapeWidth) && shop.Holds(one, tape)
+        );
         Goods goods = shop.ByLength(HookAndLoopTape, MaterialKind.HookAndLoopTape, stock);
         return new Need(
             cushion,
@@ -119,7 +121,19 @@ internal sealed class ClosureNeeds(OrderSpecification order, Shop shop)
             },
             cushion.Quantity * tape.Nanometres,
             MaterialTexts.HookAndLoopTape(cushion.Quantity, tape, hook.TapeWidth, section, cushion.Practice.Closures.TapeClearance)
-        );
+        )
+        {
+            Whole = (tape, cushion.Quantity),
+        };
+    }
+
+    /// <summary>The section of a hook-and-loop closure, and the tape of either kind in it, to the workroom's measuring step.</summary>
+    /// <param name="cushion">A cushion that hook-and-loop tape closes.</param>
+    /// <param name="pattern">Its pattern.</param>
+    public static (Length Section, Length Tape) TapeOf(CushionSpecification cushion, Pattern pattern)
+    {
+        Length section = Fastenings.Run(pattern).RoundUpTo(cushion.Practice.MeasuringStep);
+        return (section, Closing.Tape(section, cushion.Practice.Closures));
     }
 
     private static string? Named(ZipperClosure zipper) => zipper.Wanted.Length == 0 ? null : zipper.Wanted;

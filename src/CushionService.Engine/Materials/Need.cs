@@ -15,6 +15,9 @@ internal sealed record Need(CushionSpecification Cushion, Goods Goods, decimal A
     /// <summary>What is sawn for it; empty for all but foam.</summary>
     public ImmutableArray<FoamCut> Cuts { get; init; } = [];
 
+    /// <summary>How long each length is and how many there are, where none may be joined from two; null where it may.</summary>
+    public (Length Each, int Count)? Whole { get; init; }
+
     /// <summary>What it weighs; null where no density is known.</summary>
     public Mass? Weight { get; init; }
 }

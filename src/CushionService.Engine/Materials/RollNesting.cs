@@ -1,5 +1,6 @@
 using CushionService.Engine.Layouts;
 using CushionService.Engine.Measures;
+using CushionService.Engine.Specifications.Stocks;
 using CushionService.Nesting;
 using CushionService.Nesting.Solving;
 
@@ -9,6 +10,32 @@ namespace CushionService.Engine.Materials;
 /// its longer or its shorter side, whichever takes less of the roll (common practice, no source).</summary>
 internal static class RollNesting
 {
+    /// <summary>Puts what they take of a stock into the basket: a length of the roll, or packs across which no piece lies.</summary>
+    /// <param name="basket">Where it replaces the sum of the areas.</param>
+    /// <param name="goods">How the stock is sold.</param>
+    /// <param name="stock">A stock with a width.</param>
+    /// <param name="pieces">Their sizes and how many of each; what is too large is butted.</param>
+    /// <param name="search">How hard each of two layouts is searched.</param>
+    /// <exception cref="OperationCanceledException">The search was cancelled.</exception>
+    public static void Lay(
+        Basket basket,
+        Goods goods,
+        StockSpecification stock,
+        IEnumerable<(Length Width, Length Length, int Count)> pieces,
+        SideSearch search
+    )
+    {
+        Length width = stock.Width!.Value;
+        if (goods.Content is { } content && stock.Length is { } pack)
+        {
+            basket.Lay(goods, content * PackNesting.Count(width, pack, pieces, search), MaterialTexts.OffPacks(width, pack));
+            return;
+        }
+
+        Length length = Lay(width, pieces, search);
+        basket.Lay(goods, length.Nanometres, MaterialTexts.OffRoll(length, width));
+    }
+
     /// <summary>The length of roll that they take.</summary>
     /// <param name="width">Width of the roll.</param>
     /// <param name="pieces">Their sizes and how many of each; one that is wider than the roll either way is butted.</param>
@@ -32,26 +59,29 @@ internal static class RollNesting
             cut.Aggregate(width, (sum, piece) => sum + piece.Count * Length.Max(piece.Width, piece.Length))
         );
         StripLayout layout = Nester.Nest(
-            new StripProblem
-            {
-                Width = grid.Down(width),
-                Pieces =
-                [
-                    .. cut.Select(piece => new NestingPiece
-                    {
-                        Width = grid.Up(piece.Width),
-                        Length = grid.Up(piece.Length),
-                        Quantity = piece.Count,
-                        Rotations = Rotations.QuarterTurns,
-                    }),
-                ],
-            },
+            new StripProblem { Width = grid.Down(width), Pieces = [.. cut.Select(piece => Piece(grid, piece))] },
             search.Effort,
             search.SharedBy(cut.Sum(piece => piece.Count), outlines: false),
             search.Cancellation
         );
         return grid.Back(layout.Length);
     }
+
+    /// <summary>A rectangle that may be turned, rounded up to a grid.</summary>
+    internal static NestingPiece Piece(Grid grid, (Length Width, Length Length, int Count) piece) =>
+        new()
+        {
+            Width = grid.Up(piece.Width),
+            Length = grid.Up(piece.Length),
+            Quantity = piece.Count,
+            Rotations = Rotations.QuarterTurns,
+        };
+
+    /// <summary>In how many parts a length is no longer than the most.</summary>
+    internal static int Parts(Length whole, Length most) => (int)((whole.Nanometres + most.Nanometres - 1) / most.Nanometres);
+
+    /// <summary>Each of several equal parts of a length.</summary>
+    internal static Length Part(Length whole, int parts) => Length.FromNanometres((whole.Nanometres + parts - 1) / parts);
 
     // Strips as long as the piece, or as long as it is wide; those that fill whole rows of the roll better.
     private static (Length Width, Length Length, int Count) Least((Length Width, Length Length, int Count) piece, Length roll)
@@ -87,7 +117,7 @@ internal static class RollNesting
         }
 
         (Length split, Length kept) = alongLonger ? (shorter, longer) : (longer, shorter);
-        var strips = (int)((split.Nanometres + roll.Nanometres - 1) / roll.Nanometres);
-        return (Length.FromNanometres((split.Nanometres + strips - 1) / strips), kept, piece.Count * strips);
+        int strips = Parts(split, roll);
+        return (Part(split, strips), kept, piece.Count * strips);
     }
 }

@@ -75,6 +75,12 @@ internal sealed class Shop(OrderSpecification order)
             ? units.Contains(sold.Unit)
             : order.Prices.TryGetValue(item, out ItemPriceSpecification? price) && units.Contains(price.Per);
 
+    /// <summary>Whether a length can be cut from a stock in one piece.</summary>
+    /// <param name="stock">A stock by length, or in spools or packs that hold so much.</param>
+    /// <param name="each">The length.</param>
+    public bool Holds(StockSpecification stock, Length each) =>
+        stock.Length is not { } content || content >= each || !IsSoldBy(stock.Id, stock, SaleUnit.Each);
+
     // Spools, rolls and bags are counted by what each of them holds.
     private static Goods Holding(Goods goods, decimal? content) =>
         goods.Sale.Unit == SaleUnit.Each ? goods with { Content = content } : goods;

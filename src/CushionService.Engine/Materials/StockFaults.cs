@@ -1,4 +1,5 @@
 using CushionService.Engine.Measures;
+using CushionService.Engine.Patterns.Panels;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Closures;
 using CushionService.Engine.Specifications.Fillings;
@@ -72,6 +73,54 @@ public static class StockFaults
                     yield return new Violation($"{cushion.Pointer}/{field}", "not-stocked", StockFaultTexts.NotStocked(kind, size));
                 }
             }
+        }
+    }
+
+    /// <summary>Tape, webbing and twine of which every stock of the right size comes in packs that are too short for one length.</summary>
+    /// <param name="order">The order, whole.</param>
+    /// <param name="patterns">The pattern of each cushion, in the order's order.</param>
+    /// <returns>Code <c>not-stocked</c>, with the longest pack there is.</returns>
+    public static IEnumerable<Violation> TooShort(OrderSpecification order, IReadOnlyList<Pattern> patterns)
+    {
+        Shop? shop = null;
+        foreach ((CushionSpecification cushion, Pattern pattern) in order.Cushions.Zip(patterns))
+        {
+            foreach ((MaterialKind kind, string field, Length? width, Length each) in WholeLengths(cushion, pattern))
+            {
+                StockSpecification? longest = order
+                    .Stocks.Where(stock => stock.Kind == kind && (width is null || stock.Width is null || stock.Width == width))
+                    .MaxBy(stock => stock.Length ?? Length.MaxValue);
+                shop ??= new Shop(order);
+                if (longest is { Length: { } content } && !shop.Holds(longest, each))
+                {
+                    yield return new Violation(
+                        $"{cushion.Pointer}/{field}",
+                        "not-stocked",
+                        StockFaultTexts.StockTooShort(longest.Name, content, each)
+                    );
+                }
+            }
+        }
+    }
+
+    private static IEnumerable<(MaterialKind Kind, string Field, Length? Width, Length Each)> WholeLengths(
+        CushionSpecification cushion,
+        Pattern pattern
+    )
+    {
+        if (cushion.Closure is HookAndLoopClosure hook)
+        {
+            yield return (MaterialKind.HookAndLoopTape, "closure", hook.TapeWidth, ClosureNeeds.TapeOf(cushion, pattern).Tape);
+        }
+
+        if (cushion.Handle is { HasWebbing: true } handle)
+        {
+            yield return (MaterialKind.Webbing, "handle", handle.Width, TrimmingNeeds.WebbingOf(cushion, handle));
+        }
+
+        if (cushion.Trim.Tufts is not null)
+        {
+            yield return (MaterialKind.Twine, "tufts", null, TrimmingNeeds.TwineOf(cushion));
         }
     }
 

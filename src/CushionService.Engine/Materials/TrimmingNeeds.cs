@@ -121,20 +121,19 @@ internal sealed class TrimmingNeeds(OrderSpecification order, Shop shop)
         }
     }
 
-    // Webbing is folded under at both ends of each handle.
     private IEnumerable<Need> HandleWebbing(CushionSpecification cushion)
     {
         if (cushion.Handle is { HasWebbing: true } handle)
         {
-            Length fold = cushion.Practice.Trims.HandleEndFold;
-            yield return ByLength(
+            int count = cushion.Quantity * handle.Sides.Length;
+            yield return Whole(
                 cushion,
                 Webbing,
                 MaterialKind.Webbing,
                 stock => stock.Width,
                 handle.Width,
-                cushion.Quantity * handle.Sides.Length * (handle.Length + 2 * fold),
-                MaterialTexts.Webbing(cushion.Quantity * handle.Sides.Length, handle.Length, fold, handle.Width)
+                (WebbingOf(cushion, handle), count),
+                MaterialTexts.Webbing(count, handle.Length, cushion.Practice.Trims.HandleEndFold, handle.Width)
             );
         }
     }
@@ -144,24 +143,32 @@ internal sealed class TrimmingNeeds(OrderSpecification order, Shop shop)
     {
         if (cushion.Trim.Tufts is { } tufts)
         {
-            Length through = cushion.Thickness > Length.Zero ? cushion.Thickness : Loft(cushion);
             yield return Button(
                 cushion,
                 tufts.ButtonDiameter,
                 2 * cushion.Quantity * tufts.Count,
                 MaterialTexts.TuftButtons(cushion.Quantity, tufts.Count, tufts.ButtonDiameter)
             );
-            yield return ByLength(
+            yield return Whole(
                 cushion,
                 Twine,
                 MaterialKind.Twine,
                 null,
                 null,
-                cushion.Quantity * tufts.Count * (2 * through + cushion.Practice.Trims.TwineToKnot),
-                MaterialTexts.Twine(cushion.Quantity, tufts.Count, through, cushion.Practice.Trims.TwineToKnot)
+                (TwineOf(cushion), cushion.Quantity * tufts.Count),
+                MaterialTexts.Twine(cushion.Quantity, tufts.Count, Through(cushion), cushion.Practice.Trims.TwineToKnot)
             );
         }
     }
+
+    /// <summary>Webbing of one handle, folded under at both ends.</summary>
+    public static Length WebbingOf(CushionSpecification cushion, HandleSpecification handle) =>
+        handle.Length + (2 * cushion.Practice.Trims.HandleEndFold);
+
+    /// <summary>Twine of one tuft: twice through the cushion, and enough to knot it.</summary>
+    public static Length TwineOf(CushionSpecification cushion) => (2 * Through(cushion)) + cushion.Practice.Trims.TwineToKnot;
+
+    private static Length Through(CushionSpecification cushion) => cushion.Thickness > Length.Zero ? cushion.Thickness : Loft(cushion);
 
     // A filled cover without a boxing is at most as thick as a balloon of two discs: 0.457 of what lies flat. That is 0.59907 / 1.31103,
     // the lemniscate's integrals (W. H. Paulsen, What is the shape of a Mylar balloon?, American Mathematical Monthly 101, 1994; the paper
@@ -262,8 +269,19 @@ internal sealed class TrimmingNeeds(OrderSpecification order, Shop shop)
     private static MaterialSize SizeOf(MaterialKind kind, Length size) =>
         kind is MaterialKind.Cord or MaterialKind.LipCord ? new MaterialSize(null, null, size) : new MaterialSize(size, null, null);
 
-    // A stock whose size is not said suits any; one of another size is passed over, and the trimming is listed under its
-    // own name.
+    // Lengths that are not joined, each from one spool or pack.
+    private Need Whole(
+        CushionSpecification cushion,
+        string item,
+        MaterialKind kind,
+        Func<StockSpecification, Length?>? sizeOf,
+        Length? size,
+        (Length Each, int Count) lengths,
+        Message because
+    ) => ByLength(cushion, item, kind, sizeOf, size, lengths.Count * lengths.Each, because, least: lengths.Each) with { Whole = lengths };
+
+    // A stock whose size is not said suits any; one of another size is passed over, as is a pack of less than the least length, and the
+    // trimming is listed under its own name.
     private Need ByLength(
         CushionSpecification cushion,
         string item,
@@ -271,10 +289,14 @@ internal sealed class TrimmingNeeds(OrderSpecification order, Shop shop)
         Func<StockSpecification, Length?>? sizeOf,
         Length? size,
         Length length,
-        Message because
+        Message because,
+        Length least = default
     )
     {
-        StockSpecification? stock = shop.Stocked(kind, one => sizeOf?.Invoke(one) is not { } sized || sized == size);
+        StockSpecification? stock = shop.Stocked(
+            kind,
+            one => (sizeOf?.Invoke(one) is not { } sized || sized == size) && shop.Holds(one, least)
+        );
         Goods goods = shop.ByLength(item, kind, stock);
         MaterialSize? sized = goods.Size ?? (size is null ? null : SizeOf(kind, size.Value));
         return new Need(cushion, goods with { Apart = size, Size = sized }, length.Nanometres, because);

@@ -42,6 +42,7 @@ internal static class DraftWarnings
             .. TooShortZippers(draft),
             .. StockFaults.Joined(draft.Order),
             .. StockFaults.Warnings(draft.Order),
+            .. StockFaults.TooShort(draft.Order, draft.Patterns),
         ];
 
     // The overhang is at the best turn that is allowed; the other grain is named where it would help.
