@@ -10,11 +10,13 @@ namespace CushionService.Engine.Fitting;
 
 /// <summary>What is bought of another dye lot where the fabric on hand is not enough, so that what is seen of one cushion is of one
 /// lot.</summary>
+/// <param name="OnHand">A layout of each offcut, with what is cut from what is on hand.</param>
 /// <param name="Bought">What is bought, as it is sold.</param>
 /// <param name="Pieces">The pieces that are cut from it, with how many copies of each.</param>
 /// <param name="Kept">The cushions that are cut whole from what is on hand, with how many of each.</param>
 /// <param name="Moved">The cushions that are cut whole from the other lot, with how many of each.</param>
 public sealed record SecondLot(
+    ImmutableArray<OffcutLayout> OnHand,
     FabricShortfall Bought,
     ImmutableArray<CutPiece> Pieces,
     ImmutableArray<CushionCount> Kept,
@@ -48,7 +50,7 @@ public sealed record SecondLot(
         }
 
         OneLotSearch search = new(OffcutRoom.Of(fabric, pieces), pieces, sharedBy, cancellation) { Rows = rows };
-        ImmutableArray<CutPiece> left = search.Most(effort).Left;
+        (ImmutableArray<OffcutLayout> onHand, ImmutableArray<CutPiece> left) = search.Most(effort);
         if (FabricShortfall.Of(fabric, left, effort, sharedBy, cancellation) is not { } bought)
         {
             return null;
@@ -72,7 +74,7 @@ public sealed record SecondLot(
             }
         }
 
-        return new SecondLot(bought, left, kept.ToImmutable(), moved.ToImmutable());
+        return new SecondLot(onHand, bought, left, kept.ToImmutable(), moved.ToImmutable());
     }
 
     private static IEnumerable<Message> Said(ImmutableArray<CushionCount> counts) =>

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Messages;
 using CushionService.Engine.Patterns.Panels;
+using CushionService.Engine.Specifications.Closures;
 using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Instructions;
@@ -40,7 +41,9 @@ internal static class CaughtWork
             StepTexts.TieEnds(plan.Workroom.Trims.TieEndFold, Strip(plan, tie, 2 * ties.Pairs, ties.Make, ties.Width)),
             tie
         ).Making(made);
-        yield return Caught(plan, parts, StepTexts.BasteTies(Face(parts)), tie).After(made);
+        // A gap that is closed by hand holds no more than its folds.
+        bool gap = plan.Cushion.Closure is HandSewnClosure && plan.Cushion.Closure.Side == ties.Side;
+        yield return Caught(plan, parts, StepTexts.BasteTies(Face(parts), gap), tie).After(made);
     }
 
     // Both ends of a strap are caught in a seam, so neither is finished.

@@ -38,7 +38,10 @@ internal static class TrimWork
         {
             (int Number, Seam Seam)[] seams = [.. SeamsOf(plan, loop)];
             bool opens = seams.Any(one => one.Seam.Kind is SeamKind.Zipper or SeamKind.Gap),
-                both = seams.All(one => plan.UnitOf(one.Seam.One[0].Part).IsFace && plan.UnitOf(one.Seam.Other[0].Part).IsFace);
+                // Through both halves of a cover with corners of its own height the rows would sew its sides flat.
+                both =
+                    plan.Cushion.Thickness == Length.Zero
+                    && seams.All(one => plan.UnitOf(one.Seam.One[0].Part).IsFace && plan.UnitOf(one.Seam.Other[0].Part).IsFace);
             Message text = StepTexts.Topstitch(plan.Bearing(loop.Place), topstitch.Distance, topstitch.Rows, loop.Length, both, opens);
             yield return both || seams.Contains(plan.Seams.Last(one => !CoverSeams.IsNotch(one.Seam)))
                 ? Turned(plan, loop, text)

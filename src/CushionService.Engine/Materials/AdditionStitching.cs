@@ -9,7 +9,8 @@ using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Materials;
 
-/// <summary>Stitching besides seams and hems: tapes, strips, trims that are sewn on by hand, and rows that only baste.</summary>
+/// <summary>Stitching besides seams and hems: tapes, strips, trims that are sewn on by hand, threads that draw ends up, and rows that only
+/// baste.</summary>
 /// <remarks>Common practice, no source.</remarks>
 internal static class AdditionStitching
 {
@@ -18,7 +19,19 @@ internal static class AdditionStitching
     /// <param name="pattern">Its pattern, closed: edging loops are measured on it.</param>
     /// <returns>Of one cover, not of the line's quantity; zero for a cover without additions.</returns>
     public static Length Of(CushionSpecification cushion, Pattern pattern) =>
-        Tapes(cushion, pattern) + Strips(pattern) + Edging(cushion, pattern) + Basting(cushion, pattern) + Gathering(pattern);
+        Tapes(cushion, pattern)
+        + Strips(pattern)
+        + Edging(cushion, pattern)
+        + Basting(cushion, pattern)
+        + Gathering(pattern)
+        + Drawn(pattern);
+
+    // A doubled thread is run round each end of a bolster that is drawn up.
+    private static Length Drawn(Pattern pattern) =>
+        pattern
+            .Panels.SelectMany(panel => panel.Edges)
+            .Where(edge => edge.Finish.Kind == FinishKind.Drawn)
+            .Aggregate(Length.Zero, (sum, edge) => sum + (2 * edge.Length));
 
     // Two rows along each edge that is drawn up, sewn while it is as long as it was cut; both layers of a folded ruffle as one.
     private static Length Gathering(Pattern pattern) =>

@@ -18,6 +18,14 @@ internal static class AntiSlipBase
     /// closure.</returns>
     public static IEnumerable<Panel> PanelsOf(Pattern pattern) => pattern.Panels.Where(panel => panel.Role == FabricRole.Bottom);
 
+    /// <summary>The pieces of the material, cut as the fabric over them is, shrinkage and pleats included, so that all edges meet in the
+    /// seam.</summary>
+    /// <param name="order">The order, for its fabrics' shrinkage and its cutting step.</param>
+    /// <param name="cushion">A cushion with a base.</param>
+    /// <param name="pattern">The pattern of its outer cover.</param>
+    public static IEnumerable<CutPiece> PiecesOf(OrderSpecification order, CushionSpecification cushion, Pattern pattern) =>
+        PanelsOf(pattern).Select(panel => CutPiece.Of(panel, cushion, order.Fabric(cushion.Fabrics.Bottom), order.Workroom.CuttingStep));
+
     /// <summary>The material as it is sold.</summary>
     /// <remarks>The first stock of the kind that has a width is taken for a roll; a stock without one, or none, is sold
     /// by area.</remarks>
@@ -39,16 +47,8 @@ internal static class AntiSlipBase
             .. order
                 .Cushions.Zip(patterns)
                 .Where(one => one.First.Trim.Base == BaseKind.AntiSlip)
-                .SelectMany(one =>
-                    PanelsOf(one.Second)
-                        .Select(panel =>
-                        {
-                            // Cut as the fabric over it is, shrinkage included, so that both edges meet in the seam.
-                            FabricSpecification fabric = order.Fabric(one.First.Fabrics.Bottom);
-                            CutPiece cut = CutPiece.Of(panel, one.First, fabric, order.Workroom.CuttingStep);
-                            return (cut.Width, cut.Length, cut.Quantity);
-                        })
-                ),
+                .SelectMany(one => PiecesOf(order, one.First, one.Second))
+                .Select(cut => (cut.Width, cut.Length, cut.Quantity)),
         ];
         if (pieces.Length > 0 && Roll(shop) is { } roll)
         {

@@ -57,10 +57,7 @@ internal sealed class Basket
     // Off spools and packs each length is cut whole; what one has left over is no use to a longer one.
     private static (decimal Amount, Message Because)? Packed(Goods goods, Need[] needs) =>
         goods.Content is { } content && needs.All(need => need.Whole is not null)
-            ? (
-                content * Packs.For(Length.FromNanometres((long)content), needs.Select(need => need.Whole!.Value)),
-                MaterialTexts.NotJoined
-            )
+            ? (content * Packs.For(Length.FromNanometres((long)content), needs.Select(need => need.Whole!.Value)), MaterialTexts.NotJoined)
             : null;
 
     // Counted goods that are sold one by one need no rounding.

@@ -115,7 +115,7 @@ public static class StockFaults
 
         if (cushion.Handle is { HasWebbing: true } handle)
         {
-            yield return (MaterialKind.Webbing, "handle", handle.Width, TrimmingNeeds.WebbingOf(cushion, handle));
+            yield return (MaterialKind.Webbing, "handle/length", handle.Width, TrimmingNeeds.WebbingOf(cushion, handle));
         }
 
         if (cushion.Trim.Tufts is not null)

@@ -197,16 +197,14 @@ internal sealed class TrimmingNeeds(OrderSpecification order, Shop shop)
         }
     }
 
-    // By the area of the cut underside; where the material comes off a roll, a layout replaces it.
+    // By the area of the underside as it is cut; where the material comes off a roll, a layout replaces it.
     private IEnumerable<Need> UndersideBase(CushionSpecification cushion, Pattern pattern)
     {
         if (cushion.Trim.Base == BaseKind.AntiSlip)
         {
-            decimal area = (decimal)
-                AntiSlipBase
-                    .PanelsOf(pattern)
-                    .Aggregate(default(Area), (sum, panel) => sum + OutlineOffset.AreaOf(panel))
-                    .In(LengthUnit.Millimetre);
+            decimal area = AntiSlipBase
+                .PiecesOf(order, cushion, pattern)
+                .Sum(piece => piece.Panel!.Copies * (decimal)piece.Area.In(LengthUnit.Millimetre));
             yield return new Need(
                 cushion,
                 AntiSlipBase.Goods(shop),

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Cutting;
 using CushionService.Engine.Fitting;
+using CushionService.Engine.Layouts;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Fabrics;
@@ -89,6 +90,14 @@ internal sealed record Fit(Drafting Drafting, ImmutableArray<OffcutFit> Fabrics,
         }
 
         IEnumerable<Violation> split = fits.SelectMany(fit => fit.Split.Select(cushion => cushion.Said(fit.Fabric.Name)));
-        return new Fit(drafting, fits.ToImmutable(), [.. warnings, .. drafting.Warnings, .. unknown, .. split]);
+        IEnumerable<Violation> unmatched = fits.SelectMany(fit => fit.Layouts).SelectMany(Unmatched).Except(drafting.Warnings).Distinct();
+        return new Fit(drafting, fits.ToImmutable(), [.. warnings, .. drafting.Warnings, .. unmatched, .. unknown, .. split]);
     }
+
+    // A piece that finds its motif anywhere on the widest offcut may not on the one that it lies on.
+    private static IEnumerable<Violation> Unmatched(OffcutLayout layout) =>
+        layout
+            .Placements.DistinctBy(laid => laid.Piece.Id)
+            .Select(laid => MatchNote.Of(laid.Piece, layout.Room.Fabric))
+            .OfType<Violation>();
 }

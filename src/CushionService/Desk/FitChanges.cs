@@ -21,35 +21,63 @@ internal sealed class FitChanges(FitSteps steps, CancellationToken cancellation)
     private const int LeastSharing = 12;
     private readonly int _sharing = Math.Max(LeastSharing, steps.Changes);
 
-    /// <summary>What must be bought for what found no place: no more than a second lot would be, or than the whole order takes.</summary>
+    /// <summary>What must be bought for what found no place.</summary>
+    /// <param name="fit">What is laid on what is on hand, and what is not.</param>
+    public IReadOnlyList<MissingAnswer> Missing(Fit fit) => [.. Shortfalls(fit).Select(missing => Of(missing, fit.Drafting.Order.Unit))];
+
+    /// <summary>The same order without what is on hand, where its fabric runs the other way then and less is bought of it.</summary>
     /// <param name="fit">What found no place.</param>
-    /// <param name="whole">The order, drafted as it would be if nothing were on hand: an open grain may run the other way then.</param>
-    /// <param name="secondLots">What is bought of other lots.</param>
-    public IReadOnlyList<MissingAnswer> Missing(Fit fit, Drafting whole, IReadOnlyList<SecondLot> secondLots) =>
-        [
-            .. Shortfalls(fit)
-                .Select(missing =>
-                    !FitWidths.HasSamePieces(whole, fit.Drafting)
-                    && FabricShortfall.Of(
-                        missing.Fabric,
-                        [.. whole.Pieces.Where(piece => piece.Fabric == missing.Fabric.Id)],
-                        Effort.Quick,
-                        _sharing,
-                        cancellation
-                    )
-                        is { } all
-                    && all.Yardage.Sold < missing.Yardage.Sold
-                        ? all
-                        : missing
-                )
-                .Select(missing =>
-                    secondLots.FirstOrDefault(lot => lot.Bought.Fabric.Id == missing.Fabric.Id) is { Bought: { } lot }
-                    && lot.Yardage.Sold < missing.Yardage.Sold
-                        ? lot
-                        : missing
-                )
-                .Select(missing => Of(missing, fit.Drafting.Order.Unit)),
-        ];
+    /// <param name="whole">The order, drafted as it would be if nothing were on hand.</param>
+    public Fit OrAllBought(Fit fit, Drafting whole)
+    {
+        if (
+            fit.Fabrics is not [{ Unplaced.IsEmpty: false } only]
+            || FitWidths.HasSamePieces(whole, fit.Drafting)
+            || Shortfalls(fit).FirstOrDefault() is not { } missing
+        )
+        {
+            return fit;
+        }
+
+        ImmutableArray<CutPiece> pieces = [.. whole.Pieces.Where(piece => piece.Fabric == only.Fabric.Id)];
+        return
+            FabricShortfall.Of(missing.Fabric, pieces, Effort.Quick, _sharing, cancellation) is { } all
+            && all.Yardage.Sold < missing.Yardage.Sold
+            ? fit with
+            {
+                Drafting = whole,
+                Fabrics =
+                [
+                    only with
+                    {
+                        Layouts = [.. only.Layouts.Select(layout => new OffcutLayout(layout.Room, []))],
+                        Unplaced = [.. pieces.Select(piece => (piece, piece.Quantity))],
+                    },
+                ],
+            }
+            : fit;
+    }
+
+    /// <summary>The same order with whole cushions from what is on hand, for each fabric of which less is bought then.</summary>
+    /// <param name="fit">What is laid piece by piece.</param>
+    /// <param name="secondLots">What is bought where cushions are kept whole.</param>
+    public Fit OrWholeCushions(Fit fit, IReadOnlyList<SecondLot> secondLots)
+    {
+        FabricShortfall[] missing = [.. Shortfalls(fit)];
+        return fit with { Fabrics = [.. fit.Fabrics.Select(Least)] };
+
+        // What is named as missing is for the very pieces that have no place, so both come from one plan.
+        OffcutFit Least(OffcutFit one) =>
+            secondLots.FirstOrDefault(lot => lot.Bought.Fabric.Id == one.Fabric.Id) is { } lot
+            && missing.FirstOrDefault(rest => rest.Fabric.Id == one.Fabric.Id) is { } rest
+            && lot.Bought.Yardage.Sold < rest.Yardage.Sold
+                ? one with
+                {
+                    Layouts = lot.OnHand,
+                    Unplaced = [.. lot.Pieces.Select(piece => (piece, piece.Quantity))],
+                }
+                : one;
+    }
 
     /// <summary>What is bought of other lots where cushions are not divided between lots.</summary>
     public IReadOnlyList<SecondLot> SecondLots(Fit fit) =>

@@ -142,12 +142,13 @@ internal static class Purposes
         found = FitAsBought.Of(found, order, cancellation) ?? found;
         var steps = new FitSteps(found, specified.Effort);
         var changes = new FitChanges(steps, cancellation);
-        Fit fit = found.Filled(steps.Changes, cancellation);
+        Fit fit = changes.OrAllBought(found.Filled(steps.Changes, cancellation), order.Drafting);
         IReadOnlyList<SecondLot> secondLots = changes.SecondLots(fit);
+        fit = changes.OrWholeCushions(fit, secondLots);
         return FitWording.Of(
             order,
             fit,
-            changes.Missing(fit, order.Drafting, secondLots),
+            changes.Missing(fit),
             secondLots,
             changes.Of(specified, fit),
             LargestCushions.Of(order.Order, specified, fit, steps, cancellation)

@@ -29,6 +29,12 @@ internal static class ChannelIntake
         }
 
         body.NeedsRectangle(nameof(Cushion.Channels));
+        // Corners are drawn in before channels are stitched, and the top is larger than the bottom until then.
+        if (body.Written.CornerTaper is not null)
+        {
+            body.At.Refuse(nameof(Cushion.CornerTaper), "not-combinable", ShapeTexts.TaperWithChannels);
+        }
+
         if (!fields.IsSound || channels.Count is not { } count || fields.Or(Crown, Length.Zero) is not { } crown)
         {
             return null;

@@ -53,6 +53,16 @@ internal static class EdgingIntake
         return DepthAllows(kind, fields[Depth], body.Practice.Trims, findings) ? Of(kind, edging, fields, places, body, findings) : null;
     }
 
+    /// <summary>Whether an edging lies between the two panels of its seam.</summary>
+    /// <param name="edging">The edging as written; null for none.</param>
+    public static bool IsSewnIn(Edging? edging) =>
+        edging?.Kind switch
+        {
+            EdgingKind.Welt or EdgingKind.FlatPiping or EdgingKind.Ruffle or EdgingKind.Flange or EdgingKind.LipCord => true,
+            EdgingKind.Fringe => edging.Attached != TrimAttachment.SewnOn,
+            _ => false,
+        };
+
     // What is sewn into the seams, by the kind's own sizes; null also where a size that the kind needs was refused.
     private static EdgingSpecification? Of(
         EdgingKind kind,

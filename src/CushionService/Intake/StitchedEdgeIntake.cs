@@ -40,7 +40,7 @@ internal static class StitchedEdgeIntake
 
         // The seam allowances of a face and a boxing are turned to one side and must be caught by every row; where two faces meet, both are
         // stitched together over what lies between them.
-        bool turned = body.Offer.EdgingOf(EdgingKind.Topstitched)?.Places is not [EdgingPlace.Top];
+        bool turned = body.Offer.Thickness || body.Offer.EdgingOf(EdgingKind.Topstitched)?.Places is not [EdgingPlace.Top];
         if (turned && body.SeamAllowance is { } allowance && rows * distance > allowance)
         {
             var most = Length.FromNanometres(allowance.Nanometres / rows);

@@ -107,6 +107,12 @@ internal static class ZipperIntake
         {
             findings.Refuse(Lap.Name, "not-combinable", ClosureTexts.LapOnCurves(curved.Kind));
         }
+
+        // A lap needs a deeper allowance than the edging has, which would then lie beside the seam.
+        if (lap > Length.Zero && EdgingIntake.IsSewnIn(body.Written.Edging))
+        {
+            findings.Refuse(Lap.Name, "not-combinable", ClosureTexts.LapBesideEdging);
+        }
     }
 
     // What the opening lies across: the underside's depth, the boxing's height, or a cover without thickness all round.

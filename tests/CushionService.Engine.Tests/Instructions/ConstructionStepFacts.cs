@@ -291,4 +291,55 @@ public sealed class ConstructionStepFacts
         Assert.Equal(In(17.5m), lap.From.Y);
         Assert.DoesNotContain(pillow[PartName.Bottom].Marks, mark => mark.Purpose == MarkPurpose.LapZipper);
     }
+
+    [Theory]
+    [InlineData(Side.Back, true)]
+    [InlineData(Side.Left, false)]
+    public void Ties_in_a_gap_are_sewn_to_the_allowance(Side side, bool inGap)
+    {
+        // Sources.Practice: the gap's folds are closed by hand, and no machine seam crosses the ties there.
+        CushionSpecification cushion = Boxed(20, 20, 4, HandSewn) with
+        {
+            Trim = new TrimSpecification { Ties = new TieSpecification(3, side, In(12), In(0.5m), StrapMake.Folded) },
+        };
+        string step = Quote(Order(cushion))
+            .Steps.Select(one => one.Text.ToString())
+            .Single(text => text.Contains("the ties, two by two", StringComparison.Ordinal));
+
+        Assert.Equal(inGap, step.Contains("sew those that lie in the gap to the allowance", StringComparison.Ordinal));
+    }
+
+    // Sources.Derived: a front half is (depth + lap)/2, and the fold of the back comes to a lap below its edge.
+    [Theory]
+    [InlineData(Construction.KnifeEdge, 8.75)]
+    [InlineData(Construction.Boxed, 8.75)]
+    [InlineData(Construction.Flanged, 10.75)]
+    [InlineData(Construction.Pouf, 8.75)]
+    public void A_lapped_zipper_across_the_underside_has_its_line_on_the_front_half(Construction construction, double at)
+    {
+        CushionSpecification cushion = KnifeEdge(18, 18, new ZipperClosure(Side.Bottom, Length.Zero, In(0.875m)) { Lap = In(0.5m) }) with
+        {
+            Construction = construction,
+            Thickness = construction is Construction.Boxed or Construction.Pouf ? In(4) : Length.Zero,
+            Flange = construction == Construction.Flanged ? new FlangeSpecification(FlangeLayers.Single, In(2), Length.Zero) : null,
+            Outline = construction == Construction.Pouf ? new CircleOutline(In(18)) : new RectangleOutline(In(18), In(18)),
+        };
+        Pattern cover = Drafting.Of(Order(cushion)).Patterns[0];
+        Panel marked = Assert.Single(cover.Panels, panel => panel.Marks.Any(mark => mark.Purpose == MarkPurpose.LapZipper));
+        PanelMark lap = Assert.Single(marked.Marks, mark => mark.Purpose == MarkPurpose.LapZipper);
+
+        Assert.Equal(PartName.Bottom with { Half = FaceHalf.Front }, marked.Part);
+        Assert.Equal((In((decimal)at), In((decimal)at)), (lap.From.Y, lap.To!.Value.Y));
+    }
+
+    [Fact]
+    public void A_lapped_zipper_of_a_bolster_has_its_line_beside_the_edge_that_lies_under()
+    {
+        Pattern roll = Drafting
+            .Of(Order(BolsterStepFacts.Roll with { Closure = new ZipperClosure(Side.Back, Length.Zero, In(0.875m)) { Lap = In(0.5m) } }))
+            .Patterns[0];
+        PanelMark lap = Assert.Single(roll[new PartName(PartKind.Body)].Marks, mark => mark.Purpose == MarkPurpose.LapZipper);
+
+        Assert.Equal((In(0.5m), In(0.5m)), (lap.From.X, lap.To!.Value.X));
+    }
 }

@@ -112,6 +112,20 @@ public sealed class ThreadingFacts
     }
 
     [Fact]
+    public void Gathered_ends_take_a_doubled_thread_round_each()
+    {
+        // Sources.Practice: a roll of 24 in, 8 in across, sewn shut along its gathered length and drawn up at both ends, each π × 8 round.
+        CushionSpecification roll = Instructions.BolsterStepFacts.Roll with
+        {
+            Closure = HandSewn,
+            Ends = new BolsterEnds(BolsterEndKind.Gathered, Length.Zero, In(1)),
+        };
+        Length sewn = Threading.Stitching(roll, Drafting.Of(Order(roll)).Patterns[0]);
+
+        Assert.Equal(24 + 8 + (2 * 2 * Math.PI * 8), (double)sewn.In(LengthUnit.Inch), 0.01);
+    }
+
+    [Fact]
     public void Hems_and_a_handle_are_sewn_too()
     {
         // Two faces 2 × 84, four corners (two of 3 + 1, two that overlap as high), hems 2 × 22, tape of 21 along both edges of both halves,

@@ -120,6 +120,22 @@ public sealed class AdditionFacts
         Assert.Equal((0.31m, SaleUnit.SqYd), (base_.Quantity, base_.Unit));
     }
 
+    [Fact]
+    public void An_anti_slip_base_under_deep_tufts_is_as_large_as_the_face_that_it_is_pleated_with()
+    {
+        // Sources.Derived: cut like the bottom, 35 × 22 5/8 = 791.9 in², up to 0.62 sq yd and not 0.51 for 31 × 21.
+        CushionSpecification cushion = Boxed(30, 20, 5, BackZipper);
+        var trim = new TrimSpecification
+        {
+            Base = BaseKind.AntiSlip,
+            Tufts = new TuftSpecification(2, 4, TuftGrid.Square, In(0.875m), false, In(2)),
+        };
+        CutPiece bottom = Drafting.Of(Order(cushion with { Trim = trim })).Pieces.Single(piece => piece.Part == PartName.Bottom);
+
+        Assert.Equal((In(35), In(22.625m)), (bottom.Width, bottom.Length));
+        Assert.Equal(0.62m, Bought(Quoted(cushion, trim), MaterialKind.AntiSlip).Quantity);
+    }
+
     [Theory]
     [InlineData(Side.Left)]
     [InlineData(Side.Right)]

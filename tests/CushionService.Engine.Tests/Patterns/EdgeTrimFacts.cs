@@ -88,6 +88,26 @@ public sealed class EdgeTrimFacts
         Assert.Equal(In(inches), Threading.Stitching(cushion, Pattern(cushion)));
     }
 
+    [Theory]
+    [InlineData(Construction.Mitred)]
+    [InlineData(Construction.GatheredCorner)]
+    public void Faces_that_meet_at_half_the_height_are_topstitched_one_at_a_time(Construction construction)
+    {
+        // Sources.Practice: rows through both would sew the sides flat, and the cover would lose its height.
+        CushionSpecification cushion = Boxed(20, 20, 4, BackZipper) with
+        {
+            Construction = construction,
+            Trim = new TrimSpecification { Edging = new TopstitchSpecification([EdgingPlace.Top], In(0.25m), 1) },
+        };
+        string step = Trade
+            .Quote(Order(cushion))
+            .Steps.Select(one => one.Text.ToString())
+            .Single(text => text.Contains("topstitch", StringComparison.Ordinal));
+
+        Assert.Contains("Turn the seam allowances towards the top and topstitch them down", step, StringComparison.Ordinal);
+        Assert.DoesNotContain("both faces", step, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_boxed_seam_is_topstitched_while_the_cover_lies_flat_and_the_last_one_through_the_opening()
     {

@@ -80,6 +80,80 @@ public sealed class ChangeTests
         Assert.Equal(Assert.Single(Fit(wide).Missing).SoldLength, Assert.Single(joins.Missing).SoldLength);
     }
 
+    // Sources.Derived: each copy is laid or missing, and what is bought is at least as large as the pieces that are missing.
+    [Theory]
+    [InlineData("c0 35 35 1, c1 62.5 30 3, c2 65 45 1", 82.5, 137.5)]
+    [InlineData("c0 40 40 4, c1 55 25 2", 120, 60)]
+    [InlineData("c0 60 40 3, c1 45 45 2, c2 30 30 5", 90, 110)]
+    [InlineData("c0 50 50 6", 100, 130)]
+    public void What_is_missing_holds_what_has_no_place(string cushions, double width, double length)
+    {
+        JsonNode order = JsonNode.Parse(
+            $$"""
+            { "units": "cm", "currency": "EUR", "effort": "quick", "fabrics": [ { "id": "main", "width": 135,
+              "shrinkage": { "length": 0, "width": 0 }, "sold": { "unit": "m", "step": 0.1 },
+              "onHand": [ { "width": {{FormattableString.Invariant($"{width}")}}, "length": {{FormattableString.Invariant(
+                $"{length}"
+            )}} } ] } ] }
+            """
+        )!;
+        order["cushions"] = new JsonArray([
+            .. cushions
+                .Split(", ")
+                .Select(one => one.Split(' '))
+                .Select(one =>
+                    JsonNode.Parse(
+                        $$"""
+                        { "id": "{{one[0]}}", "construction": "knife-edge", "closure": { "kind": "hand-sewn" }, "quantity": {{one[3]}},
+                          "outline": { "kind": "rectangle", "width": {{one[1]}}, "depth": {{one[2]}} } }
+                        """
+                    )
+                ),
+        ]);
+        FitAnswer fit = Fit(order);
+        FabricFitAnswer fabric = fit.Fabrics.Single();
+        MissingAnswer missing = Assert.Single(fit.Missing);
+
+        Assert.All(
+            fit.Pieces,
+            piece =>
+                Assert.Equal(
+                    piece.Quantity,
+                    fabric.Offcuts.Sum(offcut => offcut.Placements.Count(laid => laid.Piece == piece.Id))
+                        + fabric.Unplaced.Where(rest => rest.Piece == piece.Id).Sum(rest => rest.Copies)
+                )
+        );
+        double area = fabric.Unplaced.Sum(rest =>
+            rest.Copies * fit.Pieces.Where(piece => piece.Id == rest.Piece).Sum(piece => piece.Width * piece.Length)
+        );
+        Assert.True(missing.Length * 135 >= area, $"{missing.Length} × 135 for {area}");
+        Assert.All(fit.SecondLots, lot => Assert.True(missing.SoldLength <= lot.SoldLength));
+    }
+
+    // Sources.Derived: a face cut 22 wide finds its middle on a motif of 12 in wherever the first is on 54 in, but on 30 in only where
+    // one is from 11 to 19 in.
+    [Theory]
+    [InlineData(54, true)]
+    [InlineData(30, false)]
+    public void A_face_that_finds_its_motif_on_the_widest_offcut_alone_is_told(int width, bool matched)
+    {
+        FitAnswer fit = Fit(
+            JsonNode.Parse(
+                $$"""
+                { "units": "in", "currency": "USD", "cushions": [ { "id": "k", "construction": "knife-edge",
+                  "outline": { "kind": "rectangle", "width": 21, "depth": 21 }, "closure": { "kind": "zipper", "side": "back" } } ],
+                  "fabrics": [ { "id": "main", "width": 54, "shrinkage": { "length": 0, "width": 0 },
+                    "sold": { "unit": "yd", "step": "1/8" },
+                    "repeat": { "length": 12, "width": 12, "motif": { "x": 6, "y": 6 } },
+                    "onHand": [ { "width": 54, "length": 4 }, { "width": {{width}}, "length": 70 } ] } ] }
+                """
+            )!
+        );
+
+        Assert.True(fit.Fits);
+        Assert.Equal(matched, fit.Warnings.All(warning => warning.Code != "not-matched"));
+    }
+
     private static FitAnswer Fit(JsonNode order) => Handle(order, Purposes.Fit).Answer!;
 
     private static Outcome<T> Handle<T>(JsonNode order, Purpose<T> purpose)

@@ -30,6 +30,30 @@ public sealed class EdgingRuleTests
     [InlineData("""{ "edging": { "kind": "french-seam" }, "ties": { "pairs": 1, "length": 10 } }""", "edging/kind not-combinable")]
     public void Of_a_knife_edge(string fields, string violation) => Breaks(1, fields, violation);
 
+    // An allowance deep enough to be stitched to lies beside the edging's own; channels are stitched after the corners are cut.
+    [Theory]
+    [InlineData("welt", "closure/lap not-combinable")]
+    [InlineData("flange", "closure/lap not-combinable")]
+    [InlineData("lip-cord", "closure/lap not-combinable")]
+    [InlineData("fringe", "closure/lap not-combinable")]
+    [InlineData("gimp", null)]
+    [InlineData("topstitched", null)]
+    public void A_lap_over_a_zipper_in_the_same_seam(string kind, string? violation)
+    {
+        string depth = kind == "flange" ? """, "depth": 2""" : "",
+            edging = $$"""{ "kind": "{{kind}}"{{depth}} }""",
+            closure = """{ "kind": "zipper", "lap": "1/2" }""";
+        IEnumerable<string> broken = SampleOrder
+            .Validate($$"""{ "/cushions/1/edging": {{edging}}, "/cushions/1/closure": {{closure}} }""")
+            .Violations.Select(SampleOrder.Written);
+
+        Assert.Equal(violation is null ? [] : [$"/cushions/1/{violation}"], broken);
+    }
+
+    [Fact]
+    public void A_taper_beside_channels() =>
+        Breaks(1, """{ "cornerTaper": "1/2", "channels": { "count": 4 } }""", "cornerTaper not-combinable");
+
     [Theory]
     [InlineData(0, """{ "kind": "flat-piping", "depth": "1/4", "cut": "lengthwise", "fabric": "trim" }""")]
     [InlineData(0, """{ "kind": "fringe", "attached": "sewn-on", "at": ["bottom"] }""")]

@@ -67,6 +67,7 @@ internal sealed class Bolster : IConstruction
         ImmutableArray<OutlineSide> runs = cushion.Outline.Sides;
         // A closure opens the body alone: what is gathered or tied beyond it is sewn shut.
         Panel body = Body(runs, cushion.Length + 2 * beyond, lap, along, end, beyond);
+        body = LapLine.On(body, body[EdgeName.Start], cushion.Closure);
         if (beyond > Length.Zero)
         {
             body = body with { Marks = [.. Lines(body, beyond, MarkPurpose.EdgeOfEnd), .. Ties(body, ends)] };

@@ -114,7 +114,9 @@ internal sealed class Flanged : IConstruction
                 ? new PanelMark(MarkKind.ZipperStop, at, null, MarkPurpose.StopZipper)
                 : new PanelMark(MarkKind.StitchLine, at, at.Moved(Length.Zero, over), MarkPurpose.EdgeOfBody)
         );
-        return face.Panel with { Marks = [.. face.Panel.Marks, .. ends] };
+        Panel ended = face.Panel with { Marks = [.. face.Panel.Marks, .. ends] };
+        // The back laps over the front.
+        return inner.Facing == EdgeFacing.Up ? LapLine.On(ended, inner, closure) : ended;
     }
 
     // The line round the body, in the middle of the face.

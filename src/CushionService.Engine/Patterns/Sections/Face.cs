@@ -87,12 +87,17 @@ internal sealed class Face
             ?? throw new InvalidPatternException($"The closure does not divide the {whole.Part} in two.");
         return new Face(
             [
-                Of(whole with { Part = whole.Part with { Half = sideways ? FaceHalf.Left : FaceHalf.Front }, Edges = front.Before }),
+                Lapped(
+                    Of(whole with { Part = whole.Part with { Half = sideways ? FaceHalf.Left : FaceHalf.Front }, Edges = front.Before })
+                ),
                 Of(whole with { Part = whole.Part with { Half = sideways ? FaceHalf.Right : FaceHalf.Back }, Edges = back.After }),
             ],
             face._runs,
             face._part
         );
+
+        // The back laps over the front.
+        Panel Lapped(Panel panel) => LapLine.On(panel, panel.Edges.First(edge => edge.Finish == inner), closure);
 
         // From its own lower left corner.
         static Panel Of(Panel panel)

@@ -18,10 +18,17 @@ internal static class PoufBase
     public static ImmutableArray<Panel> Of(CushionSpecification cushion, Length rim, EdgeFinish seam) =>
         cushion.Closure switch
         {
-            ZipperClosure zipper => Halves(cushion.Width, rim, seam, EdgeFinish.ZipperTurnUnder(zipper.TurnUnder), zipper.Lap),
+            ZipperClosure zipper => Lapped(
+                Halves(cushion.Width, rim, seam, EdgeFinish.ZipperTurnUnder(zipper.TurnUnder), zipper.Lap),
+                zipper
+            ),
             OverlappingClosure flaps => Halves(cushion.Width, rim, seam, EdgeFinish.DoubleHem(flaps.Fold), flaps.Overlap),
             _ => [Disc(cushion.Width, rim, seam)],
         };
+
+    // The back half laps over the front one.
+    private static ImmutableArray<Panel> Lapped(ImmutableArray<Panel> halves, ZipperClosure zipper) =>
+        halves.SetItem(0, LapLine.On(halves[0], halves[0][EdgeName.Upper], zipper));
 
     /// <summary>The zipper between the halves; nothing when there is none.</summary>
     /// <param name="bottom">The base's panels.</param>
