@@ -18,21 +18,31 @@ internal static class PrintWork
         Seam[] runs = [.. met.Where(seam => CoverSeams.IsRun(plan.Pattern, seam))],
             fronts = [.. met.Where(seam => CarriesFront(plan, seam))],
             uprights = plan.Cushion.Match.Boxing == BoxingMatch.AllRound ? [.. met.Where(seam => IsUpright(plan, seam))] : [];
-        HashSet<PartName> joined = [.. runs.Select(seam => CoverSeams.Base(seam.One[0].Part))];
         ImmutableArray<Message> places =
         [
             .. plan
                 .Pattern.Panels.Select(panel => CoverSeams.Base(panel.Part))
                 .Distinct()
-                .Where(joined.Contains)
-                .Select(StepTexts.PrintJoins),
+                .SelectMany(part =>
+                    Named(
+                        [.. plan.Seams.Select(one => one.Seam).Where(seam => CoverSeams.IsRun(plan.Pattern, seam) && IsOf(seam, part))],
+                        [.. runs.Where(seam => IsOf(seam, part))],
+                        StepTexts.PrintJoins(part),
+                        StepTexts.PrintJoin
+                    )
+                ),
             .. fronts
                 .SelectMany(Edges)
                 .Where(edge => edge.Part.Kind == PartKind.Top)
                 .Select(edge => CoverSeams.Base(edge.Part))
                 .Distinct()
                 .Select(StepTexts.PrintFront),
-            .. uprights.Length > 0 ? [StepTexts.PrintUprights] : Array.Empty<Message>(),
+            .. Named(
+                [.. plan.Seams.Select(one => one.Seam).Where(seam => IsUpright(plan, seam))],
+                uprights,
+                StepTexts.PrintUprights,
+                StepTexts.PrintUpright
+            ),
         ];
         if (!places.IsEmpty)
         {
@@ -44,6 +54,14 @@ internal static class PrintWork
             yield return new Work(StepTexts.MatchPrint(places, plan.ByClips, edged), parts);
         }
     }
+
+    // All seams of a kind by one name where the print meets at each, else those at which it does.
+    private static IEnumerable<Message> Named(Seam[] all, Seam[] met, Message name, Func<PartName, PartName, Message> of) =>
+        met.Length == 0 ? []
+        : met.Length == all.Length ? [name]
+        : met.Select(seam => of(seam.One[0].Part, seam.Other[0].Part));
+
+    private static bool IsOf(Seam seam, PartName part) => CoverSeams.Base(seam.One[0].Part) == part;
 
     // The boxing's front goes on from the top over its front edge, where both are of one fabric.
     private static bool CarriesFront(CoverPlan plan, Seam seam) =>

@@ -13,12 +13,15 @@ namespace CushionService.Engine.Quoting;
 
 /// <summary>Decides which way the fabric runs on the cushions whose grain is left open: the way that sells shorter.</summary>
 /// <remarks>It lays the order with all of them up the bolt and with all of them railroaded, then turns one at a time from the better of
-/// the two. Cushions of a row turn together. All of these layouts together take a third of what one largest search takes, or less: what is
-/// chosen is laid with all of its steps afterwards.</remarks>
+/// the two; of three it tries every way. Cushions of a row turn together. All of these layouts together take a third of what one largest
+/// search takes, or less: what is chosen is laid with all of its steps afterwards.</remarks>
 internal sealed class GrainChoice
 {
     // Rows and single cushions that are turned one at a time; a bound on time, for every turn is drafted and laid.
     private const int MostTurned = 8;
+
+    // So many rows and cushions have eight ways, which are all tried.
+    private const int Three = 3;
 
     // What a quick search is given by all ways together; a longer one is given half of its own steps.
     private const int Plain = 2;
@@ -102,16 +105,26 @@ internal sealed class GrainChoice
         Keep(up);
         Keep(railroaded);
         int[] open = [.. _groups.Where((_, i) => _isOpen[i]).Distinct()];
-        int turns = open.Length > 1 ? Math.Min(open.Length, MostTurned) : 0;
+        int turns =
+            open.Length <= 1 ? 0
+            : open.Length == Three ? 2 * Three
+            : Math.Min(open.Length, MostTurned);
         Drafting first = Draft(up);
         (int plain, int sharing) = Shares(first, turns);
         (Trial? Sold, bool[] Way) best = (Sold(first, plain), up),
             other = (Sold(Draft(railroaded), plain), railroaded);
         (Trial? allUp, Trial? allRailroaded) = (best.Sold, other.Sold);
-        best = IsShorter(other.Sold, best.Sold) ? other : best;
+        (best, other) = IsShorter(other.Sold, best.Sold) ? (other, best) : (best, other);
         long each = _steps / 2;
-        // From the better plain way on: a cushion or a row that goes the other way may fill what the others leave.
-        foreach (int group in open.OrderByDescending(group => AreaOf(first, group).SquareNanometres).Take(turns))
+        // From the better plain way on: a cushion or a row that goes the other way may fill what the others leave. Of three, each that
+        // differs from the other two, so that every way is tried.
+        bool[] better = best.Way;
+        int[] largest = [.. open.OrderByDescending(group => AreaOf(first, group).SquareNanometres)];
+        (int Group, bool[]? From)[] tried =
+            open.Length == Three
+                ? [.. largest.Select(group => (group, better)), .. largest.Select(group => (group, other.Way))]
+                : [.. largest.Take(turns).Select(group => (group, (bool[]?)null))];
+        foreach ((int group, bool[]? from) in tried)
         {
             // Another way takes about as many steps as each of these two did, which for many pieces on a repeat is more than its share.
             if (_steps + each > _most)
@@ -119,7 +132,7 @@ internal sealed class GrainChoice
                 break;
             }
 
-            bool[] turned = [.. best.Way.Select((way, i) => _groups[i] == group ? !way : way)];
+            bool[] turned = [.. (from ?? best.Way).Select((way, i) => _groups[i] == group ? !way : way)];
             Keep(turned);
             Trial? sold = turned.SequenceEqual(best.Way) ? best.Sold : Sold(Draft(turned), sharing);
             best = IsShorter(sold, best.Sold) ? (sold, turned) : best;

@@ -2,6 +2,7 @@ using System.IO.Compression;
 using CushionService.Contract;
 using CushionService.Deprecations;
 using Grpc.AspNetCore.Server;
+using Grpc.Net.Compression;
 using Grpc.Reflection;
 
 namespace CushionService.Grpc;
@@ -23,6 +24,11 @@ internal static class GrpcDoor
             // For callers that accept it; OrderCalls leaves small answers as they are.
             options.ResponseCompressionAlgorithm = "gzip";
             options.ResponseCompressionLevel = CompressionLevel.Fastest;
+            options.CompressionProviders =
+            [
+                new CheckedCompression(new GzipCompressionProvider(CompressionLevel.Fastest)),
+                new CheckedCompression(new DeflateCompressionProvider(CompressionLevel.Fastest)),
+            ];
         });
         // Neither keeps anything of a call: one of each serves all.
         builder.Services.AddSingleton<CallErrors>();

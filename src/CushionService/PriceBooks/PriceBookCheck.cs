@@ -22,7 +22,14 @@ internal static class PriceBookCheck
 
         if (errors.Count == 0)
         {
-            output.WriteLine(books.Count == 0 ? $"There are no price books in {folder}." : $"{books.Count} price books without faults.");
+            output.WriteLine(
+                books.Count switch
+                {
+                    0 => $"There are no price books in {folder}.",
+                    1 => "1 price book without faults.",
+                    _ => $"{books.Count} price books without faults.",
+                }
+            );
         }
 
         return errors.Count == 0 && books.Count > 0 ? 0 : 1;

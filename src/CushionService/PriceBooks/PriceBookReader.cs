@@ -114,6 +114,14 @@ internal static class PriceBookReader
     {
         Findings findings = new(OrderContext.UnitOf(book.Units), found);
         bool sound = RecordForm<PriceBookFile>.Read(book, findings).IsSound;
+        foreach ((int i, Good? good) in (book.Goods ?? []).Index())
+        {
+            if (good is not null)
+            {
+                RecordForm<Good>.Read(good, findings.Within(nameof(book.Goods), i));
+            }
+        }
+
         findings.Report(Validator.Validate(book));
         Currency? currency = sound ? new Currency(book.Currency!) : null;
         StockSpecification?[] stocks = StockIntake.Read(book.Stocks, nameof(book.Stocks), findings);

@@ -3,6 +3,7 @@ using System.IO.Pipelines;
 using System.Runtime.CompilerServices;
 using CushionService.Contract;
 using CushionService.Contract.Orders;
+using CushionService.Engine.Specifications;
 using CushionService.Json;
 using CushionService.Streaming;
 
@@ -30,7 +31,13 @@ internal static class OrderLines
         long idle = 0;
         while (true)
         {
-            ReadResult result = await OrderBody.ReadOnAsync(body, cancellation);
+            if (await ReadOnAsync(body, cancellation) is not { } result)
+            {
+                // The head of the answer is sent by then, so that it is a line that says so.
+                yield return new NumberedOrder(number, new ReceivedOrder(null, [new Violation("", "bad-encoding", StreamTexts.Broken)]));
+                yield break;
+            }
+
             ReadOnlySequence<byte> buffer = result.Buffer;
             while (buffer.PositionOf((byte)'\n') is { } end)
             {
@@ -69,6 +76,19 @@ internal static class OrderLines
                 yield return new NumberedOrder(number, null);
                 yield break;
             }
+        }
+    }
+
+    // Null where the body goes no further: it does not decompress.
+    private static async ValueTask<ReadResult?> ReadOnAsync(PipeReader body, CancellationToken cancellation)
+    {
+        try
+        {
+            return await OrderBody.ReadOnAsync(body, cancellation);
+        }
+        catch (BadHttpRequestException exception) when (exception.InnerException is not null)
+        {
+            return null;
         }
     }
 

@@ -3,7 +3,7 @@
 import { Draft, orderOf } from "./draft.js";
 import { button, element } from "./elements.js";
 import { CUSHION, FABRIC } from "./form-plan.js";
-import { shownIn } from "./lengths.js";
+import { millimetres, shownIn } from "./lengths.js";
 import { withComma } from "./shown.js";
 
 const MOST = 6;
@@ -25,7 +25,8 @@ export function changesFor(violations, drafts, words) {
       add("grain", words.say("way.grain"), (each) => (each.extra = { ...each.extra, grain: "railroaded" }));
     }
     if (field?.type === "length" && violation.minimum !== null && violation.minimum !== undefined) {
-      for (const limit of [violation.minimum, violation.maximum].filter((each) => each !== null && each !== undefined)) {
+      const limits = [violation.minimum, violation.maximum].filter((each) => each !== null && each !== undefined);
+      for (const limit of nearest(limits, draft, field.pointer)) {
         const text = withComma(shownIn(limit, draft.units, draft.units), draft.units, words.locale);
         add(field.pointer + text, words.say("way.size", { label: words.label(field.pointer), length: `${text} ${draft.units}` }), (each) =>
           each.type(field.pointer, text),
@@ -59,6 +60,13 @@ export function changesFor(violations, drafts, words) {
     }
   }
   return found.filter(({ key }, i) => found.findIndex((other) => other.key === key) === i).slice(0, MOST);
+}
+
+// Of two limits the one that what is typed is beyond; both where that cannot be read.
+function nearest(limits, draft, pointer) {
+  const typed = millimetres(draft.value(pointer), draft.unitOf(pointer));
+  const far = (limit) => Math.abs(millimetres(`${limit}`, draft.units) - typed);
+  return typed === null ? limits : [...limits].sort((one, other) => far(one) - far(other)).slice(0, 1);
 }
 
 /** The order of a plan with one change tried on one cushion; nothing typed is touched. */

@@ -48,9 +48,10 @@ export class Words {
     return (this.#found(key) ?? key).replace(/\{(\w+)\}/g, (hole, name) => holes[name] ?? hole);
   }
 
-  /** What a violation is in a shopper's words, where they are known; else in the service's. */
+  /** What a violation is in a shopper's words, where they are known and nothing is left open in them; else in the service's. */
   violation({ code, detail, arguments: holes }) {
-    return this.#found(`code.${code}`) ? this.say(`code.${code}`, holes) : detail;
+    const said = this.#found(`code.${code}`) ? this.say(`code.${code}`, plain(holes)) : "{}";
+    return /\{\w*\}/.test(said) ? detail : said;
   }
 
   /** The name of a field: a kind by its group's, a size of the outline by its own, what else belongs to a group by both. */
@@ -80,4 +81,13 @@ function readable(name) {
     .replaceAll("-", " ")
     .toLowerCase();
   return words.charAt(0).toUpperCase() + words.slice(1);
+}
+
+// The words and numbers of a message, those of a message within it too: a refusal with what would help has the refusal inside.
+function plain(holes) {
+  return Object.entries(holes ?? {}).reduce(
+    (all, [name, value]) =>
+      typeof value === "object" ? { ...all, ...plain(value?.arguments) } : { ...all, [name]: value },
+    {},
+  );
 }

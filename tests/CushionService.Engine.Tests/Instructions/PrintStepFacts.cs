@@ -1,5 +1,7 @@
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Fabrics;
+using CushionService.Engine.Specifications.Outlines;
+using CushionService.Engine.Specifications.Shapes;
 using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Tests.Instructions;
@@ -52,9 +54,35 @@ public sealed class PrintStepFacts
 
         Assert.Contains(
             Steps(allRound, Printed),
-            step => step.Contains("the front edge of top and the upright seams", StringComparison.Ordinal)
+            step =>
+                step.Contains("the front edge of top and the upright seams of the boxing (there on one level)", StringComparison.Ordinal)
         );
         Assert.DoesNotContain(Steps(box, Printed), step => step.Contains("upright seams", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Of_joins_only_those_at_which_the_print_meets_are_named()
+    {
+        // Sources.Derived: of the boxing's five panels the middle three lie along the front and carry its print on; the two that run back
+        // along the slanted sides do not.
+        CushionSpecification bench = Boxed(24, 24, 3, BackZipper, BoxingJoins.Back) with
+        {
+            Outline = new TrapezoidOutline(In(87.5m), In(79.5m), In(24), In(4)),
+            Trim = new TrimSpecification { FaceJoins = FaceJoins.Allow },
+        };
+        FabricSpecification print = Fabric with
+        {
+            Width = In(45),
+            Repeat = new RepeatSpecification(In(14), In(14), DropKind.Straight) { MotifX = In(4.67m), MotifY = In(14) },
+        };
+        string step = Steps(bench, print).Single(text => text.Contains("The print meets", StringComparison.Ordinal));
+
+        Assert.Contains(
+            "the join of boxing-2 and boxing-3, the join of boxing-3 and boxing-4 and the front edge of top",
+            step,
+            StringComparison.Ordinal
+        );
+        Assert.DoesNotContain("the joins of boxing", step, StringComparison.Ordinal);
     }
 
     [Fact]

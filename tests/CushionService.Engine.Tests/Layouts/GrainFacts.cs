@@ -107,6 +107,45 @@ public sealed class GrainFacts
     }
 
     [Fact]
+    public void Of_three_cushions_every_way_is_tried()
+    {
+        // Turned one at a time from the better plain way it sold 4 3/8 yd: the last of these alone railroaded sells 4.
+        CushionSpecification[] cushions =
+        [
+            KnifeEdge(32, 25, BackZipper) with
+            {
+                Id = "a",
+                Quantity = 2,
+            },
+            KnifeEdge(49, 14, BackZipper) with
+            {
+                Id = "b",
+            },
+            Boxed(26, 17, 4, BackZipper) with
+            {
+                Id = "c",
+            },
+        ];
+        FabricSpecification print = Fabric with
+        {
+            Repeat = new RepeatSpecification(In(9), In(13.5m), DropKind.Straight) { MotifX = In(4.5m), MotifY = In(4) },
+        };
+        IEnumerable<Length> ways = Enumerable
+            .Range(0, 8)
+            .Select(way =>
+                Sold(print, [.. cushions.Select((one, i) => one with { Grain = (way >> i & 1) == 0 ? Grain.UpTheBolt : Grain.Railroaded })])
+            );
+
+        Assert.Equal(ways.Min(), Sold(print with { Grain = Grain.Either }, cushions));
+
+        static Length Sold(FabricSpecification fabric, CushionSpecification[] cushions) =>
+            QuotePipeline
+                .LayOut(Drafting.Of(Order(cushions[0], fabric) with { Cushions = [.. cushions] }), CancellationToken.None)
+                .Single()
+                .Sold;
+    }
+
+    [Fact]
     public void Cushions_of_a_row_run_one_way_where_each_alone_would_run_another()
     {
         CushionSpecification across = KnifeEdge(52, 25, HandSewn) with { Id = "a" },

@@ -134,6 +134,26 @@ public sealed class MannerTests(RunningService service) : IClassFixture<RunningS
         return body[0] == 1;
     }
 
+    [Theory]
+    [InlineData("gzip")]
+    [InlineData("deflate")]
+    public async Task A_message_that_does_not_decompress_is_the_callers_fault(string encoding)
+    {
+        using HttpRequestMessage request = Framed("EstimateYardage", new EstimateYardageRequest { Order = Callers.PillowMessage });
+        byte[] body = await request.Content!.ReadAsByteArrayAsync();
+        // It says that it is compressed, and is not.
+        body[0] = 1;
+        request.Content = new ByteArrayContent(body) { Headers = { ContentType = new MediaTypeHeaderValue("application/grpc") } };
+        request.Headers.Add("grpc-encoding", encoding);
+        request.Headers.TE.ParseAdd("trailers");
+        using HttpResponseMessage response = await service.Http.SendAsync(request);
+        await response.Content.ReadAsByteArrayAsync();
+        HttpHeaders status = response.Headers.Contains("grpc-status") ? response.Headers : response.TrailingHeaders;
+
+        Assert.Equal("3", status.GetValues("grpc-status").Single());
+        Assert.StartsWith("The bytes are no message", status.GetValues("grpc-message").Single(), StringComparison.Ordinal);
+    }
+
     private static HttpRequestMessage Framed(string call, IMessage message)
     {
         byte[] bytes = message.ToByteArray();

@@ -57,6 +57,14 @@ public sealed class PriceBookFaultTests
             + "\"id\": \"foam\", \"kind\": \"foam\", \"sold\": { \"unit\": \"lb\" } } ] }",
         "2 /prices/0/per not-combinable"
     )]
+    [InlineData(
+        "{ \"currency\": \"USD\", \"prices\": [],\n \"goods\": [ { \"item\": \"a b\" },\n { \"item\": \"a\", \"link\": "
+            + "\"javascript:alert(1)\" },\n { \"item\": \"b\", \"link\": \"http://nook.example\" },\n { \"label\": \"c\" } ] }",
+        "2 /goods/0/item bad-form",
+        "3 /goods/1/link bad-form",
+        "4 /goods/2/link bad-form",
+        "5 /goods/3/item required"
+    )]
     public void Every_fault_is_told_with_its_line(string text, params string[] faults)
     {
         using BookFolder books = new(("spring", text));

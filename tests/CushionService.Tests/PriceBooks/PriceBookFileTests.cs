@@ -71,7 +71,7 @@ public sealed class PriceBookFileTests
         Assert.Equal(1, PriceBookCheck.Run(books.Location, broken));
         Assert.Equal(1, PriceBookCheck.Run(Path.Combine(books.Location, "nowhere"), none));
 
-        Assert.Equal("1 price books without faults." + Environment.NewLine, sound.ToString());
+        Assert.Equal("1 price book without faults." + Environment.NewLine, sound.ToString());
         Assert.StartsWith("spring.json:2: /currency wrong-type", broken.ToString(), StringComparison.Ordinal);
         Assert.Contains("The folder cannot be read", none.ToString(), StringComparison.Ordinal);
     }

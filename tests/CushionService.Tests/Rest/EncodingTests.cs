@@ -127,6 +127,23 @@ public sealed class EncodingTests(RunningService service) : IClassFixture<Runnin
         Assert.InRange(taken, 0, 64 << 20);
     }
 
+    [Theory]
+    [InlineData("br")]
+    [InlineData("gzip")]
+    public async Task A_stream_that_does_not_decompress_ends_with_a_line_that_says_so(string encoding)
+    {
+        using HttpResponseMessage response = await SendAsync(
+            "quotes/stream",
+            Encoding.UTF8.GetBytes(Callers.Pillow),
+            encoding,
+            "application/jsonl"
+        );
+        string[] lines = (await response.Content.ReadAsStringAsync()).Split('\n', StringSplitOptions.RemoveEmptyEntries);
+
+        Assert.Contains("\"status\":400", Assert.Single(lines), StringComparison.Ordinal);
+        Assert.Contains("it does not decompress", lines[0], StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task A_stream_that_only_expands_ends()
     {

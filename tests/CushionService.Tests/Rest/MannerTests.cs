@@ -25,6 +25,14 @@ public sealed class MannerTests(RunningService service) : IClassFixture<RunningS
             "/metrics",
         ];
 
+    [Fact]
+    public async Task The_integrity_of_the_widget_is_written_as_a_page_takes_it() =>
+        Assert.Contains(
+            $"\"integrity\":\"{Widget.WidgetModule.Current.Integrity}\"",
+            await service.Http.GetStringAsync(new Uri("/widget", UriKind.Relative)),
+            StringComparison.Ordinal
+        );
+
     [Theory]
     [MemberData(nameof(Paths))]
     public async Task Head_answers_wherever_get_does(string path)

@@ -1,3 +1,4 @@
+using System.Text.Encodings.Web;
 using System.Text.Json;
 using CushionService.Widget;
 using Microsoft.AspNetCore.StaticFiles;
@@ -19,6 +20,12 @@ internal static class WidgetRoutes
     // Kept, but asked for again each time.
     private const string Recheck = "no-cache";
 
+    // A person copies the integrity from the answer, plus signs and all.
+    private static readonly JsonSerializerOptions AsItIs = new(JsonSerializerOptions.Web)
+    {
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+    };
+
     /// <summary>Maps this build, and those kept in the folder <c>Widget:Builds</c>, where this one is put too. The address of a build
     /// that is not kept leads to the current one.</summary>
     public static void MapWidget(this WebApplication app)
@@ -33,7 +40,7 @@ internal static class WidgetRoutes
                 widget.Integrity,
                 Bytes = widget.Bytes.Length,
             },
-            JsonSerializerOptions.Web
+            AsItIs
         );
         app.MapFixed("/widget", new FixedAnswer(about, "application/json; charset=utf-8", Recheck));
         foreach (WidgetFile file in widget.Files)
