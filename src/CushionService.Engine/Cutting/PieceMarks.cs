@@ -12,12 +12,6 @@ namespace CushionService.Engine.Cutting;
 /// no source).</remarks>
 public static class PieceMarks
 {
-    // A shorter edge is matched by its ends (common practice, no source).
-    private static readonly Length ShortestNotched = Length.FromMillimetres(150);
-
-    // Half the way round a disc of 24 in, or 61 cm.
-    private static readonly Length LongestHalved = Length.FromMillimetres(958);
-
     /// <summary>The marks of a piece; none for a loose piece.</summary>
     /// <param name="piece">The piece.</param>
     public static IReadOnlyList<PieceMark> Of(CutPiece piece)
@@ -44,7 +38,10 @@ public static class PieceMarks
 
             if (edge.Finish.Kind == FinishKind.Seam)
             {
-                AddNotches(marks, piece, edge);
+                foreach (EdgeNotch notch in EdgeNotch.Of(edge))
+                {
+                    marks.Add(Notch(piece, edge, notch.At, notch.Because) with { Kind = notch.Kind });
+                }
             }
 
             AddFolds(marks, piece, edge);
@@ -99,56 +96,6 @@ public static class PieceMarks
     // One edge goes on in the direction in which the other ends.
     private static bool RunsOn(Edge edge, Edge next) =>
         Math.Abs(Math.IEEERemainder(next.Path[0].StartDirection - edge.Path[^1].EndDirection, 2 * Math.PI)) < 1e-4;
-
-    // What is sewn to a joined edge is notched as the whole of it is, and so are its stretches.
-    private static void AddNotches(List<PieceMark> marks, CutPiece piece, Edge edge)
-    {
-        var taken = new List<Length>();
-        Length whole = edge.Stretch.Whole;
-        if (whole >= ShortestNotched && Add(Share(edge, 2), MarkTexts.NotchMiddle(edge.Name)) && edge.Name.First == EdgeWord.Back)
-        {
-            // The back's middle has two notches, so that front and back cannot be mistaken for each other.
-            marks[^1] = marks[^1] with
-            {
-                Kind = MarkKind.DoubleNotch,
-            };
-        }
-
-        if (whole > LongestHalved)
-        {
-            Add(Share(edge, 1), MarkTexts.NotchFirstQuarter(edge.Name));
-            Add(Share(edge, 3), MarkTexts.NotchLastQuarter(edge.Name));
-        }
-
-        foreach (Length join in edge.Joins.Where(join => taken.All(at => Apart(at, join) >= JoinNotches.Nearest)).ToArray())
-        {
-            Add(join, MarkTexts.NotchJoin(edge.Name));
-        }
-
-        bool Add(Length? at, Message what)
-        {
-            if (at is not { } distance)
-            {
-                return false;
-            }
-
-            taken.Add(distance);
-            marks.Add(Notch(piece, edge, distance, what));
-            return true;
-        }
-    }
-
-    private static Length Apart(Length one, Length other) => one > other ? one - other : other - one;
-
-    // A number of quarters along the seam line of an edge; null where that is on another stretch of it, or at the join.
-    private static Length? Share(Edge edge, int quarters)
-    {
-        (Length before, Length whole) = edge.Stretch;
-        Length at = Length.FromNanometres((long)((Int128)whole.Nanometres * quarters / 4)) - before,
-            from = before > Length.Zero ? JoinNotches.Nearest : Length.Zero,
-            to = before + edge.Length < whole ? edge.Length - JoinNotches.Nearest : edge.Length;
-        return at >= from && at <= to ? at : null;
-    }
 
     // On the cut line, square to the seam line.
     private static PieceMark Notch(CutPiece piece, Edge edge, Length distance, Message what)

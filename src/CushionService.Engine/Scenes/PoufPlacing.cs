@@ -5,7 +5,7 @@ using CushionService.Engine.Patterns.Panels;
 
 namespace CushionService.Engine.Scenes;
 
-/// <summary>A drum, or gores round its middle; the first gore begins at the left, where the base does.</summary>
+/// <summary>A drum, or gores round its middle; the first gore begins at the back, where the base of gores does.</summary>
 internal static class PoufPlacing
 {
     /// <summary>Places the top, the wall and the base.</summary>
@@ -15,7 +15,15 @@ internal static class PoufPlacing
         double height = Placings.Mm(places.Cushion.Thickness),
             radius = Placings.Mm(places.Cushion.Width) / 2;
         int gores = places.Cushion.Gores;
-        places.AddBottom(places.Underside, new Placing(BoxPlacing.Above(0) with { Outward = -Vector.Up }, PatchKind.Face));
+        // The panels of a wall follow each other the other way round for one who looks at the base.
+        PlaneSurface below =
+            gores == 0
+                ? BoxPlacing.Above(0) with
+                {
+                    Outward = -Vector.Up,
+                }
+                : new PlaneSurface(new Vector(2 * radius, 0, 0), -Vector.Right, Vector.Back, -Vector.Up);
+        places.AddBottom(places.Underside, new Placing(below, PatchKind.Face));
         foreach (Panel panel in places.Whole.Panels)
         {
             if (panel.Part == PartName.Top)
@@ -37,8 +45,8 @@ internal static class PoufPlacing
         }
     }
 
-    // In radians, counter-clockwise from the right: gore 1 begins at half a turn, at the left.
-    private static double TurnOf(int number, int gores) => Math.PI + (2 * Math.PI * (number - 1) / gores);
+    // In radians, counter-clockwise from the right: gore 1 begins at a quarter of a turn, at the back.
+    private static double TurnOf(int number, int gores) => (Math.PI / 2) + (2 * Math.PI * (number - 1) / gores);
 
     // Its rim outward, its point in the middle.
     private static PlaneSurface Sector(PlanePoint tip, int number, double radius, double height, int gores)

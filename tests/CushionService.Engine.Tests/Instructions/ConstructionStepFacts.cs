@@ -35,7 +35,7 @@ public sealed class ConstructionStepFacts
             ["1-2", "3-4", "5-6", "7-8", "2-3", "6-7", "4-5", "8-1"],
             pattern.Seams.Take(8).Select(seam => $"{seam.One[0].Part.ToString()[5..]}-{seam.Other[0].Part.ToString()[5..]}")
         );
-        Assert.Equal("bottom-front", pattern.Seams[^1].Other[0].Part.ToString());
+        Assert.Equal(PartKind.Bottom, pattern.Seams[^1].Other[0].Part.Kind);
         InOrder(
             pouf,
             "Sew the gores right sides together, into two halves of 4 and the halves to each other, ",

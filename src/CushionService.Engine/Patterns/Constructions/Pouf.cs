@@ -69,10 +69,9 @@ internal sealed class Pouf : IConstruction
         Face disc = Face.Whole(PartName.Top, FabricRole.Top, cushion.Outline.Sides, seam);
         // Taken from the runs and not from the diameter: each was rounded to a nanometre, and the base's rim must be as
         // long.
-        Length round = runs.Aggregate(Length.Zero, (sum, run) => sum + run.Length);
-        ImmutableArray<Panel> bottom = PoufBase.Of(cushion, round, seam);
+        var rim = new PoufRim(cushion.Width, [.. runs], gored: gores > 0);
+        ImmutableArray<Panel> bottom = PoufBase.Of(cushion, rim, seam);
 
-        EdgeRef[] rim = [.. wall.SelectMany(section => section.Runs.Select(section.Lower))];
         Seam[] seams =
         [
             .. Gores(sectors),
@@ -84,7 +83,11 @@ internal sealed class Pouf : IConstruction
                     (sector, section) => new Seam(SeamKind.Plain, section.Upper(section.Runs[0]), new EdgeRef(sector.Part, EdgeName.Rim))
                 ),
             .. PoufBase.Opening(bottom),
-            PoufBase.SewnTo(bottom, [.. rim], round, cushion.Closure),
+            .. PoufBase.SewnTo(
+                bottom,
+                [.. wall.SelectMany(section => section.Runs.Select(run => (run, section.Lower(run))))],
+                cushion.Closure
+            ),
         ];
         return new Pattern(
             [.. gores == 0 ? disc.Panels : [.. sectors], .. wall.SelectMany(section => section.Panels), .. bottom],

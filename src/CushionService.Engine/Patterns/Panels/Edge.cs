@@ -45,6 +45,9 @@ public sealed record Edge
     /// <summary>How far along it joins come of what it is sewn to, where it has notches for them.</summary>
     public ImmutableArray<Length> Joins { get; init; } = [];
 
+    /// <summary>Whether it is sewn to an edge of the back, whose middle has two notches, and has no name that says so.</summary>
+    public bool MeetsBack { get; init; }
+
     /// <summary>Where it starts.</summary>
     public Point From => Path[0].From;
 

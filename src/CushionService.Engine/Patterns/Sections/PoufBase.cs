@@ -5,6 +5,7 @@ using CushionService.Engine.Patterns.Panels;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Closures;
 using CushionService.Engine.Specifications.Fabrics;
+using CushionService.Engine.Specifications.Outlines;
 
 namespace CushionService.Engine.Patterns.Sections;
 
@@ -13,9 +14,9 @@ internal static class PoufBase
 {
     /// <summary>The panels.</summary>
     /// <param name="cushion">A pouf.</param>
-    /// <param name="rim">Finished length of the wall, to the nanometre.</param>
+    /// <param name="rim">The rim, divided as the wall.</param>
     /// <param name="seam">The finish of the rim.</param>
-    public static ImmutableArray<Panel> Of(CushionSpecification cushion, Length rim, EdgeFinish seam) =>
+    public static ImmutableArray<Panel> Of(CushionSpecification cushion, PoufRim rim, EdgeFinish seam) =>
         cushion.Closure switch
         {
             ZipperClosure zipper => Lapped(
@@ -38,49 +39,46 @@ internal static class PoufBase
             ? [new Seam(SeamKind.Zipper, new EdgeRef(front.Part, EdgeName.Upper), new EdgeRef(back.Part, EdgeName.Lower))]
             : [];
 
-    /// <summary>The seam between the wall and the base; flaps lie over each other where the halves overlap.</summary>
+    /// <summary>The seams between the wall and the base, one for each run; flaps lie over each other where the halves overlap.</summary>
     /// <param name="bottom">The base's panels.</param>
-    /// <param name="wall">The lower edges of the wall, in their order round it.</param>
-    /// <param name="rim">Finished length of the wall, to the nanometre.</param>
-    /// <param name="closure">A hand-sewn one leaves this seam open.</param>
-    public static Seam SewnTo(ImmutableArray<Panel> bottom, ImmutableArray<EdgeRef> wall, Length rim, ClosureSpecification closure)
+    /// <param name="wall">The runs of the wall and its lower edges, in their order round it.</param>
+    /// <param name="closure">A hand-sewn one leaves a gap in what is then one seam.</param>
+    public static IEnumerable<Seam> SewnTo(
+        ImmutableArray<Panel> bottom,
+        ImmutableArray<(OutlineSide Run, EdgeRef Lower)> wall,
+        ClosureSpecification closure
+    )
     {
-        Edge[] round =
-        [
-            .. bottom.SelectMany(panel => panel.Edges.Where(edge => edge.Name != EdgeName.Upper && edge.Name != EdgeName.Lower)),
-        ];
-        // What the rim of the halves is longer than the wall is what their flaps lie over each other at both ends.
-        Length laid = round.Aggregate(Length.Zero, (sum, edge) => sum + edge.Length);
-        return new Seam(
-            closure is HandSewnClosure ? SeamKind.Gap : SeamKind.Plain,
-            wall,
-            [
-                .. bottom.SelectMany(panel =>
-                    panel.Edges.Where(edge => round.Contains(edge)).Select(edge => new EdgeRef(panel.Part, edge.Name))
-                ),
-            ],
-            laid - rim
-        );
+        if (closure is HandSewnClosure)
+        {
+            return [new Seam(SeamKind.Gap, [.. wall.Select(one => one.Lower)], [.. wall.SelectMany(one => Rim(one.Run.Name))])];
+        }
+
+        return wall.Select(one =>
+        {
+            ImmutableArray<EdgeRef> rim = [.. Rim(one.Run.Name)];
+            // What the rim is longer than the wall is what the flaps lie over each other there.
+            Length laid = rim.Aggregate(Length.Zero, (sum, edge) => sum + bottom.First(panel => panel.Part == edge.Part)[edge.Edge].Length);
+            return new Seam(SeamKind.Plain, [one.Lower], rim, laid - one.Run.Length);
+        });
+
+        IEnumerable<EdgeRef> Rim(EdgeName run) =>
+            bottom.SelectMany(panel =>
+                panel
+                    .Edges.Where(edge => edge.Name == run || edge.Name == run.With(Parting.Again))
+                    .Select(edge => new EdgeRef(panel.Part, edge.Name))
+            );
     }
 
-    // A whole base, its rim in one edge as long as the wall's.
-    private static Panel Disc(Length diameter, Length rim, EdgeFinish seam)
+    // A whole base, its rim as long as the wall.
+    private static Panel Disc(Length diameter, PoufRim rim, EdgeFinish seam)
     {
         Length radius = diameter.HalfUp();
-        Point left = new(Length.Zero, radius),
-            front = new(radius, Length.Zero),
-            right = new(diameter, radius),
-            back = new(radius, diameter);
-        return Half(
-            PartName.Bottom,
-            new Point(radius, radius),
-            new Edge(EdgeName.Front, [Quarter(left, front, rim, 0), Quarter(front, right, rim, 1)], seam),
-            new Edge(EdgeName.Back, [Quarter(right, back, rim, 2), Quarter(back, left, rim, 3)], seam)
-        );
+        return Half(PartName.Bottom, new Point(radius, radius), rim.Between(rim.Start, rim.Start + rim.Round, rim.At, seam));
     }
 
     // Each half runs on beyond the middle by half the overlap, still on the circle.
-    private static ImmutableArray<Panel> Halves(Length diameter, Length rim, EdgeFinish seam, EdgeFinish inner, Length lap)
+    private static ImmutableArray<Panel> Halves(Length diameter, PoufRim rim, EdgeFinish seam, EdgeFinish inner, Length lap)
     {
         Length radius = diameter.HalfUp(),
             beyond = lap.HalfUp(),
@@ -88,28 +86,13 @@ internal static class PoufBase
         // How far round the circle an end of a flap lies from the half's own end, as an angle.
         double r = radius.Nanometres,
             turn = Math.Asin(beyond.Nanometres / r);
-        Length cut = Length.FromNanometres((long)Math.Round(r * (1 - Math.Cos(turn))));
-        Point At(Length x, Length y) => new(x, y);
-        // The back half is the front one turned by half a turn, so that its flat edge faces the other.
-        Point Turned(Point point) => new(diameter - point.X, height - point.Y);
-
-        Point upperLeft = At(cut, height),
-            left = At(Length.Zero, radius),
-            middle = At(radius, Length.Zero),
-            right = At(diameter, radius),
-            upperRight = At(diameter - cut, height);
-        ImmutableArray<Segment> Rim(Func<Point, Point> placed, int quarter)
-        {
-            IEnumerable<Segment> quarters =
-            [
-                Quarter(placed(left), placed(middle), rim, quarter),
-                Quarter(placed(middle), placed(right), rim, quarter + 1),
-            ];
-            return beyond == Length.Zero
-                ? [.. quarters]
-                : [new Segment(placed(upperLeft), placed(left), turn), .. quarters, new Segment(placed(right), placed(upperRight), turn)];
-        }
-
+        Length cut = Length.FromNanometres((long)Math.Round(r * (1 - Math.Cos(turn)))),
+            reach = Length.FromNanometres((long)Math.Round(r * turn)),
+            half = rim.Quarter(2);
+        Point upperLeft = new(cut, height),
+            upperRight = new(diameter - cut, height);
+        (Length from, Length to) = (rim.Snapped(-reach), rim.Snapped(half + reach));
+        (Length backFrom, Length backTo) = (rim.Snapped(half - reach), rim.Snapped(rim.Round + reach));
         return
         [
             Half(
@@ -117,23 +100,35 @@ internal static class PoufBase
                 {
                     Half = FaceHalf.Front,
                 },
-                At(radius, radius),
-                new Edge(EdgeName.Rim, Rim(point => point, 0), seam),
-                new Edge(EdgeName.Upper, upperRight, upperLeft, inner)
+                new Point(radius, radius),
+                [
+                    .. rim.Between(from, to, at => OnHalf(at, from, to, Length.Zero), seam),
+                    new Edge(EdgeName.Upper, upperRight, upperLeft, inner),
+                ]
             ),
             Half(
                 PartName.Bottom with
                 {
                     Half = FaceHalf.Back,
                 },
-                Turned(At(radius, radius)),
-                new Edge(EdgeName.Lower, Turned(upperRight), Turned(upperLeft), inner),
-                new Edge(EdgeName.Rim, Rim(Turned, 2), seam)
+                Turned(new Point(radius, radius)),
+                [
+                    new Edge(EdgeName.Lower, Turned(upperRight), Turned(upperLeft), inner),
+                    .. rim.Between(backFrom, backTo, at => Turned(OnHalf(at, backFrom, backTo, half)), seam),
+                ]
             ),
         ];
+
+        // Its ends lie level, on the line of the opening.
+        Point OnHalf(Length at, Length start, Length end, Length turned) =>
+            at == start ? upperLeft
+            : at == end ? upperRight
+            : rim.At(at - turned);
+        // The back half is the front one turned by half a turn, so that its flat edge faces the other.
+        Point Turned(Point point) => new(diameter - point.X, height - point.Y);
     }
 
-    private static Panel Half(PartName part, Point centre, params ImmutableArray<Edge> edges) =>
+    private static Panel Half(PartName part, Point centre, ImmutableArray<Edge> edges) =>
         new()
         {
             Part = part,
@@ -141,9 +136,4 @@ internal static class PoufBase
             Edges = edges,
             Match = centre,
         };
-
-    // A quarter of the circle, and of the rim.
-    // Differences of running shares: the four add up to the rim to the nanometre, which four rounded quarters would not.
-    private static Segment Quarter(Point from, Point to, Length rim, int number) =>
-        Segment.Arc(from, to, Math.PI / 2, Length.FromNanometres((rim.Nanometres * (number + 1) / 4) - (rim.Nanometres * number / 4)));
 }
