@@ -156,6 +156,8 @@ internal sealed class CoverPlan
         Length apart = Closing.GapFromCorner(LengthOf(gaps), Workroom);
         // What is drawn or tied beyond a body is sewn shut.
         return Cushion.Ends is { Kind: not BolsterEndKind.Flat } ? StepTexts.GapBody(apart)
+            // The back of a waterfall has two seams.
+            : Cushion.Construction == Construction.Waterfall ? StepTexts.GapUnderside(apart)
             : IsCurved(side) ? StepTexts.GapRound(side, apart)
             : StepTexts.Gap(side, apart);
     }

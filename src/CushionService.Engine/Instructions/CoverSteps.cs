@@ -64,9 +64,13 @@ internal static class CoverSteps
     {
         if (FinishesRawEdges(plan))
         {
-            bool enclosed = plan.Cushion.Trim.Edging is FrenchSeamSpecification;
+            bool enclosed = plan.Cushion.Trim.Edging is FrenchSeamSpecification,
+                turned = plan.Pattern.Panels.Any(panel =>
+                    !panel.IsAddition
+                    && panel.Edges.Any(edge => edge.Finish.Kind is FinishKind.Hem or FinishKind.TurnIn or FinishKind.Drawn)
+                );
             yield return new Work(
-                StepTexts.FinishRawEdges(plan.Cushion.EdgeFinish, enclosed),
+                StepTexts.FinishRawEdges(plan.Cushion.EdgeFinish, enclosed, turned),
                 [.. plan.Units.SelectMany(unit => unit.Parts)]
             )
                 .After(Trimmed)

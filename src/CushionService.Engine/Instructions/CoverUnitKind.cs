@@ -15,6 +15,9 @@ internal enum CoverUnitKind
     /// <summary>The loop between the faces.</summary>
     Boxing,
 
+    /// <summary>The loop between the faces of a pouf.</summary>
+    Wall,
+
     /// <summary>The strips of a closure that are in no loop.</summary>
     Section,
 

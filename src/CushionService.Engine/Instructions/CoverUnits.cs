@@ -68,7 +68,8 @@ internal static class CoverUnits
             PartKind.Top or PartKind.Gore => CoverUnitKind.Top,
             PartKind.Bottom => CoverUnitKind.Bottom,
             PartKind.Body => CoverUnitKind.Body,
-            PartKind.Boxing or PartKind.Wall => CoverUnitKind.Boxing,
+            PartKind.Wall => CoverUnitKind.Wall,
+            PartKind.Boxing => CoverUnitKind.Boxing,
             _ when parts.Any(part => part.Kind is PartKind.Side or PartKind.Boxing)
                     && parts.Any(part => !part.IsOf(CoverSeams.Base(parts[0]))) => CoverUnitKind.Boxing,
             PartKind.ZipperUpper or PartKind.ClosureUpper => CoverUnitKind.Section,

@@ -33,17 +33,34 @@ internal static class PanelWork
         // Level and plumb edges are named by their first word, so that the stretches of one line count as one edge.
         let name = edge.Facing == EdgeFacing.Aslant ? edge.Name : new EdgeName(edge.Name.First)
         group panel.Part by (Part: CoverSeams.Base(panel.Part), name, edge.Facing, edge.Finish) into line
-        select new Work(StepTexts.Hem(line.Key.name, line.Key.Part, line.Key.Finish.Turns, line.Key.Finish.Depth), [.. line.Distinct()])
+        // The ends of a panel that closes at its ends are called by where they lie on it: a body has ends of another kind.
+        let closure = line.Key.name == EdgeName.Start || line.Key.name == EdgeName.End
+        let at = !closure ? line.Key.name
+        : line.Key.name == EdgeName.Start ? EdgeName.Left
+        : EdgeName.Right
+        let text = StepTexts.Hem(at, line.Key.Part, line.Key.Finish.Turns, line.Key.Finish.Depth, closure)
+        select new Work(text, [.. line.Distinct()])
             .After(new State(StateKind.RawEdges), new State(StateKind.Joined, line.Key.Part))
             .Making(new State(StateKind.Hemmed, line.Key.Part));
 
-    // An inside corner is clipped to its point; a row of short stitches keeps the fabric from tearing there (common practice, no source).
-    private static IEnumerable<Work> StayStitching(CoverPlan plan) =>
-        plan.HasInsideCorners
-            ? plan
-                .Units.Where(unit => unit.IsFace)
-                .Select(face => Shaped(plan, face, StepTexts.StayStitch(face.Words, plan.Workroom.Sewing.StayStitch), face.Parts))
-            : [];
+    // An inside corner is clipped to its point; a row of short stitches keeps the fabric from tearing there. Along a hollow a face is
+    // clipped to go round with its boxing, before an edging lies on it (common practice, no source).
+    private static IEnumerable<Work> StayStitching(CoverPlan plan)
+    {
+        bool hollows = plan.HasHollows && plan.Clips && !plan.Units.All(unit => unit.IsFace);
+        foreach (CoverUnit face in plan.Units.Where(unit => unit.IsFace))
+        {
+            if (plan.HasInsideCorners)
+            {
+                yield return Shaped(plan, face, StepTexts.StayStitch(face.Words, plan.Workroom.Sewing.StayStitch), face.Parts);
+            }
+
+            if (hollows)
+            {
+                yield return Shaped(plan, face, StepTexts.StayStitchHollows(face.Words, plan.Workroom.Sewing.ClipSpacing), face.Parts);
+            }
+        }
+    }
 
     // A taper cuts into the edges of both faces, so they are cut before they are finished. Faces that must be made one first are finished
     // by then, and what is cut off them is finished again. The lines go on over the joins of a face, so that it is one step.

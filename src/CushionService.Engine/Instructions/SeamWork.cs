@@ -175,8 +175,9 @@ internal static class SeamWork
         return [Sewn(plan, seams, text, face, around)];
     }
 
-    // A strip is clipped to go round a curve or a corner, and not along a straight side; round a hollow the face is clipped instead, whose
-    // raw edge is shorter than its seam line there. The spacing and the depth of the clips are the workroom's.
+    // A strip is clipped to go round a curve or a corner, and not along a straight side; round a hollow the face was clipped instead, whose
+    // raw edge is shorter than its seam line there. The spacing and the depth of the clips are the workroom's. A wall of panels has no back
+    // until one of its joins is called so.
     private static Message ToBoxing(
         CoverPlan plan,
         ImmutableArray<(int Number, Seam Seam)> seams,
@@ -220,7 +221,8 @@ internal static class SeamWork
             boxing && plan.HasCorners,
             boxing && plan.HasInsideCorners,
             plan.Gap(seams),
-            IsEdged(plan, face)
+            IsEdged(plan, face),
+            plan.Cushion.Gores > 0 ? StepTexts.BackJoin(CoverSeams.Base(around.Parts[^1]), CoverSeams.Base(around.Parts[0])) : null
         );
     }
 

@@ -25,7 +25,8 @@ internal static class SeamZipperWork
             room = Closing.ZipperInSeam(side, plan.Workroom.Closures),
             // One with closed ends may be shorter than what is marked for it.
             open = plan.Zipper is { } closed ? Length.Min(closed.Opening, room) : room;
-        bool edged = SeamWork.IsEdged(plan, top, bottom);
+        bool edged = SeamWork.IsEdged(plan, top, bottom),
+            isShorter = plan.Zipper is { Shortfall: { Nanometres: > 0 } };
         Message ends = StepTexts.SeamZipperEnds(
             zipper.Side,
             top.Words,
@@ -37,12 +38,12 @@ internal static class SeamZipperWork
             !edged,
             open,
             ZipperWork.Sliders(plan, zipper),
-            plan.Zipper is { Shortfall: { Nanometres: > 0 } }
+            isShorter
         );
         var based = new State(StateKind.Made, bottom.Name, opening[0].Number + 1);
         yield return SeamWork.Sewn(plan, [], ends, top, bottom).Making(based);
         Message set =
-            edged ? StepTexts.SeamZipperEdged(plan.Care, top.Words, bottom.Words)
+            edged ? StepTexts.SeamZipperEdged(plan.Care, top.Words, bottom.Words, isShorter)
             : zipper.Lap > Length.Zero ? StepTexts.SeamZipperLapped(plan.Care, bottom.Words, top.Words, zipper.Lap)
             : StepTexts.SeamZipperCentred(plan.Care);
         yield return SeamWork.Sewn(plan, opening, set, top, bottom).After(based, ZipperWork.Ready);

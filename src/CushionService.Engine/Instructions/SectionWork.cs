@@ -97,11 +97,16 @@ internal static class SectionWork
                 yield break;
             case ButtonClosure buttons:
                 yield return new Work(
-                    StepTexts.Buttons(Fastenings.Buttons(plan.Pattern), plan.Workroom.Closures.Buttonhole(buttons.Diameter), over, under),
+                    StepTexts.Buttons(
+                        Fastenings.Buttons(plan.Pattern),
+                        plan.Workroom.Closures.Buttonhole(buttons.Diameter),
+                        over,
+                        under,
+                        // They are half the overlap in, where a narrow hem leaves a single layer.
+                        backed: closure.Overlap > 2 * closure.Fold
+                    ),
                     parts
-                )
-                    .After(Ready(parts))
-                    .Making(made);
+                ).After(Ready(parts)).Making(made);
                 break;
             case TieClosure:
                 yield return new Work(StepTexts.ClosureTies(under, over, closure.Overlap), [new PartName(PartKind.ClosureTie), .. parts])
@@ -120,13 +125,14 @@ internal static class SectionWork
             ? (plan.Cushion.BoxingHeight + 2 * plan.Allowance, ZipperWork.ComesHigher(plan))
             : (null, false);
 
-    // The upper strip over the lower one, the back flap over the front one, the end of a body over its start: it is a lap wider there.
+    // The upper strip over the lower one, the back flap over the front one, the end of a body over its start: it is a lap wider there. Its
+    // edges are named as they lie on the piece.
     private static (Message Over, Message Under) Sides(ImmutableArray<PartName> parts)
     {
         PartName[] named = [.. parts.Select(CoverSeams.Base).Distinct()];
         return named switch
         {
-            [var body] => (StepTexts.EdgeOf(EdgeName.End, body), StepTexts.EdgeOf(EdgeName.Start, body)),
+            [var body] => (StepTexts.EdgeOf(EdgeName.Right, body), StepTexts.EdgeOf(EdgeName.Left, body)),
             [{ Half: FaceHalf.Front or FaceHalf.Left } front, var back] => (StepTexts.ThePart(back), StepTexts.ThePart(front)),
             [var upper, var lower, ..] => (StepTexts.ThePart(upper), StepTexts.ThePart(lower)),
             _ => throw new InvalidPatternException("The closure has no edges."),

@@ -27,29 +27,39 @@ internal static class StepTools
                 "pinked" => [Tool.PinkingShears],
                 _ => [Tool.SewingMachine],
             },
-            "join-run" or "welt-straight" or "welt-bias-strips" => Pressing(text),
+            "join-run" or "welt-straight" => Pressing(text),
+            "welt-bias-strips" => [Tool.Shears, .. Pressing(text)],
             "close-loop" or "join-strip" => [Tool.TapeMeasure, .. Pressing(text)],
+            "stay-stitch-hollows" => [Tool.Shears],
             "taper" => [Tool.Ruler, Tool.Marker, Tool.Shears],
             "channels" => [Tool.Ruler, Tool.Marker, Tool.TapeMeasure],
             "tuft-pleats" => [Tool.TapeMeasure],
             "zipper-shorten" => [Tool.TapeMeasure, Tool.HandNeedle, Tool.Shears],
             "zipper-chain" => [Tool.TapeMeasure, Tool.Shears],
-            "zipper-centred" or "zipper-lapped" or "seam-zipper-edged" or "seam-zipper-lapped" => [Tool.ZipperFoot, .. Pressing(text)],
+            "zipper-centred" or "zipper-lapped" => [Tool.ZipperFoot, .. Pressing(text), .. Clipping(text, "trim")],
+            "seam-zipper-edged" or "seam-zipper-lapped" => [Tool.ZipperFoot, .. Pressing(text)],
+            "hook-and-loop" or "overlap" => Clipping(text, "trim"),
             // It is sewn over a basting, which is taken out again.
             "seam-zipper-centred" => [Tool.ZipperFoot, Tool.SeamRipper, .. Pressing(text)],
             "buttons" => [Tool.ButtonholeFoot, Tool.HandNeedle],
             "vents" => [Tool.EyeletSetter],
             "strip-tube" => [Tool.Bodkin, .. Pressing(text)],
             "welt-continuous" => [Tool.Ruler, Tool.Marker, Tool.Shears],
-            "welt-wrap" or "welt-round" or "welt-sides" or "welt-corners" => [Tool.CordingFoot],
+            "welt-round" => [Tool.CordingFoot, Tool.Shears],
+            "welt-wrap" or "welt-sides" or "welt-corners" => [Tool.CordingFoot],
             "piping-fold" or "french-second" => Pressing(text),
-            "trim-baste" => Word(text, "kind") == "lip-cord" ? [Tool.CordingFoot] : [],
+            "piping-baste" => Clipping(text, "closed"),
+            "trim-baste" => Word(text, "kind") == "lip-cord" ? [Tool.CordingFoot, .. Clipping(text, "closed")] : Clipping(text, "closed"),
+            "to-boxing" => Clipping(text, "curves", "corners", "inside"),
+            "to-body" => Clipping(text, "within", "corners"),
+            "waterfall-side" => Clipping(text, "square", "within"),
+            "together" or "rest-together" => Clipping(text, "inside"),
             "trim-on" => [Tool.HandNeedle],
             "french-first" => [Tool.Shears],
             "base" => [Tool.Shears],
             "turn-out" =>
             [
-                .. Is(text, "corners") || Is(text, "curves") ? [Tool.Shears] : Array.Empty<Tool>(),
+                .. Clipping(text, "corners", "curves", "hollows"),
                 .. Is(text, "corners") ? [Tool.PointTurner] : Array.Empty<Tool>(),
                 .. Pressing(text),
             ],
@@ -75,6 +85,21 @@ internal static class StepTools
             "steam" or "wash-pile" => [Tool.Steamer],
             _ => [Tool.Iron],
         };
+
+    // Allowances are clipped, notched or trimmed where a flag is set or a depth is given.
+    private static Tool[] Clipping(Message text, params ReadOnlySpan<string> where)
+    {
+        foreach (string name in where)
+        {
+            MessageArgument argument = text.Arguments[text.Template.Names.IndexOf(name)];
+            if (argument.Kind == ArgumentKind.Flag ? argument.Number == 1 : argument.Kind != ArgumentKind.None)
+            {
+                return [Tool.Shears];
+            }
+        }
+
+        return [];
+    }
 
     private static bool Is(Message text, string flag) => text.Arguments[text.Template.Names.IndexOf(flag)].Number == 1;
 

@@ -45,14 +45,17 @@ internal static class WaterfallWork
                     plan.LengthOf(seams),
                     plan.Allowance,
                     plan.Cushion.Front == FrontShape.Square,
-                    SeamWork.IsEdged(plan, sides[0])
+                    SeamWork.IsEdged(plan, sides[0]),
+                    plan.Workroom.Sewing.ClipSpacing,
+                    plan.Clips ? plan.Workroom.Sewing.ClipMargin : null
                 )
             : sides.Length > 0
                 ? StepTexts.WaterfallEnds(
                     section.Words,
                     sides.Select(side => CoverSeams.Base(side.Name)),
                     plan.LengthOf(seams),
-                    plan.Allowance
+                    plan.Allowance,
+                    SeamWork.IsEdged(plan, sides)
                 )
             : StepTexts.WaterfallBack(opens, plan.HasZipper, section.Words, main, plan.LengthOf(seams), plan.Allowance, plan.Gap(seams));
         return SeamWork.Sewn(plan, seams, text, units);

@@ -127,10 +127,12 @@ public sealed class BolsterStepFacts
         Assert.Equal(In(24), Fastenings.Run(pattern));
         InOrder(
             drawn,
-            "Fold the end edge of body twice by 1/2 in",
-            "Sew the hook tape to the right side of the start edge of body and the loop tape to the wrong side of the end edge of body",
-            "short of the marks where the ends begin. Close them, the end edge of body lapping over the start edge of body by 1 in, and "
-                + "stitch them together beyond the marks",
+            "Fold the right closure edge of body twice by 1/2 in",
+            "Fold the left closure edge of body twice by 1/2 in",
+            "Sew the hook tape to the right side of the left closure edge of body and the loop tape to the wrong side of "
+                + "the right closure edge of body",
+            "short of the marks where the ends begin. Close them, the right closure edge of body lapping over the left closure edge of "
+                + "body by 1 in, and stitch them together beyond the marks",
             "draw it up"
         );
         PanelMark[] buttons =

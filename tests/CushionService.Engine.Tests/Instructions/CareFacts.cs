@@ -1,4 +1,8 @@
+using CushionService.Engine.Measures;
+using CushionService.Engine.Messages;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Closures;
+using CushionService.Engine.Specifications.Shapes;
 using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Tests.Instructions;
@@ -24,4 +28,38 @@ public sealed class CareFacts
 
     private static string Care(CushionSpecification cushion) =>
         Assert.Single(Engine.Instructions.Care.For(Order(cushion with { Trim = Tufted }))).ToString();
+
+    [Theory]
+    [InlineData(Language.German, "links|linken Stoffseite")]
+    [InlineData(Language.French, "par l’envers")]
+    [InlineData(Language.Spanish, "por el revés")]
+    public void Pile_is_steamed_from_the_back_in_every_language(Language language, string back)
+    {
+        WeltSpecification welt = new([EdgingPlace.Top], In(0.15625m), WeltCut.Bias);
+        ZipperClosure lapped = BackZipper with { Return = Length.Zero, Lap = In(0.5m) };
+        CushionSpecification[] cushions =
+        [
+            Boxed(24, 22, 4, BackZipper),
+            Boxed(24, 22, 4, lapped),
+            KnifeEdge(18, 18, lapped),
+            KnifeEdge(18, 18, lapped with { Lap = Length.Zero }) with
+            {
+                Trim = new TrimSpecification { Edging = welt },
+            },
+            Boxed(20, 20, 4, HandSewn) with
+            {
+                Construction = Construction.Waterfall,
+            },
+        ];
+        MessageWriter english = new(Language.English, LengthUnit.Inch),
+            other = new(language, LengthUnit.Inch);
+        foreach (CushionSpecification cushion in cushions)
+        {
+            Message[] steps = [.. Quote(Order(cushion, Fabric with { Pile = true })).Steps.Select(step => step.Text)];
+            Message[] steamed = [.. steps.Where(step => english.Text(step).Contains("from the back", StringComparison.Ordinal))];
+
+            Assert.NotEmpty(steamed);
+            Assert.All(steamed, step => Assert.Matches(back, other.Text(step)));
+        }
+    }
 }

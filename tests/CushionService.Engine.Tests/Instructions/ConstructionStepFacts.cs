@@ -41,8 +41,8 @@ public sealed class ConstructionStepFacts
             "Sew the gores right sides together, into two halves of 4 and the halves to each other, ",
             "into a loop",
             "closure edges of bottom-front and bottom-back",
-            "Sew the top to the boxing",
-            "Sew the bottom to the boxing"
+            "Sew the top to the wall",
+            "Sew the bottom to the wall"
         );
         // An odd number has no halves.
         InOrder(pouf with { Gores = 5 }, "Sew the gores right sides together, each to the next until they close round, ");
@@ -62,6 +62,46 @@ public sealed class ConstructionStepFacts
             "of bottom and its base as one, 1/8 in on each side of the seam line",
             "Sew the top"
         );
+
+    [Fact]
+    public void Flaps_from_the_sides_are_hemmed_at_the_edges_where_they_close() =>
+        InOrder(
+            KnifeEdge(18, 18, new EnvelopeClosure(Side.Bottom, In(0.5m), In(4)) { Sideways = true }),
+            "Fold the right closure edge of bottom-left twice by 1/2 in",
+            "Fold the left closure edge of bottom-right twice by 1/2 in"
+        );
+
+    [Theory]
+    [InlineData("0.5", true)]
+    [InlineData("0.75", false)]
+    public void Buttons_that_lie_beyond_their_hems_have_a_scrap_behind_them(string fold, bool scrap)
+    {
+        // Half of an overlap of 1 1/4 in from the edge of a hem.
+        Length hem = In(decimal.Parse(fold, System.Globalization.CultureInfo.InvariantCulture));
+        CushionSpecification pillow = KnifeEdge(18, 18, new ButtonClosure(Side.Bottom, Length.Zero, hem, In(1.25m), In(0.75m)));
+
+        InOrder(
+            pillow,
+            "sew the buttons to bottom-front at its marks"
+                + (scrap ? ", a scrap of the fabric behind each, since they lie beyond the hems." : ".")
+        );
+    }
+
+    // Sources.ChapeReplacement: webbing ends are turned under 1/2 in, and so much more is bought.
+    [Fact]
+    public void Webbing_within_a_strap_is_turned_under_with_it()
+    {
+        CushionSpecification seat = Boxed(18, 15, 2, HandSewn);
+
+        InOrder(
+            seat with
+            {
+                Handle = Strap with { Kind = HandleKind.StrapAndWebbing },
+            },
+            "Fold the ends of the handle in by 1/2 in and its long edges to the middle, lay the webbing inside, its ends turned under"
+        );
+        InOrder(seat with { Handle = Strap }, "its long edges to the middle, fold it in half");
+    }
 
     [Fact]
     public void Narrow_allowances_hold_both_gathering_rows() =>

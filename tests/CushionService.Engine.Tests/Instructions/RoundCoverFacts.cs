@@ -39,8 +39,29 @@ public sealed class RoundCoverFacts
             Construction = Construction.Pouf,
         };
 
-        InOrder(pouf, "Join wall-1 to wall-2 into a loop", "must measure about 75 3/8 in", "Sew the top to the boxing");
+        InOrder(
+            pouf,
+            "Join wall-1 to wall-2 into a loop",
+            "must measure about 75 3/8 in",
+            "Sew the top to the wall",
+            "begin at the back and"
+        );
+        Assert.DoesNotContain(Quote(Order(pouf)).Steps, step => step.Text.ToString().Contains("boxing", StringComparison.Ordinal));
     }
+
+    [Fact]
+    public void The_back_of_a_wall_of_gores_is_where_the_first_and_the_last_join() =>
+        InOrder(
+            Round(20, 14) with
+            {
+                Construction = Construction.Pouf,
+                Gores = 7,
+            },
+            "Sew the top to the wall",
+            "begin at the back, where wall-7 and wall-1 join, and match the joins and notches",
+            "Sew the bottom to the wall",
+            "begin at the back, where wall-7 and wall-1 join, and match the joins and notches; leave a gap at the back"
+        );
 
     [Fact]
     public void Nothing_is_said_of_corners_where_there_are_none()

@@ -57,12 +57,25 @@ public sealed class ShapeStepFacts
             steps,
             step =>
                 step.Contains(
-                    "Stay-stitch the top just outside the seam line along the hollow curves, and clip it",
+                    "Stay-stitch the top just outside the seam line along the hollow curves, and clip it there every 1/2 in",
                     StringComparison.Ordinal
                 )
         );
         Assert.DoesNotContain(steps, step => step.Contains("Clip the boxing", StringComparison.Ordinal));
     }
+
+    [Fact]
+    public void A_hollow_is_stay_stitched_and_clipped_before_an_edging_lies_on_it() =>
+        InOrder(
+            Boxed(40, 30, 4, HandSewn) with
+            {
+                Outline = HollowFront(Length.Zero),
+                Trim = new TrimSpecification { Edging = new WeltSpecification([EdgingPlace.Top], In(0.15625m), WeltCut.Bias) },
+            },
+            "Stay-stitch the top just outside the seam line along the hollow curves",
+            "Baste the welt to the right side of the top",
+            "Sew the top to the boxing"
+        );
 
     // Common practice, no source: turned, the allowance of a hollow is too short for its place; a notch takes away what is missing.
     [Fact]
@@ -143,6 +156,29 @@ public sealed class ShapeStepFacts
 
         InOrder(pad, "leave a gap in the back seam, 3/4 in short of each corner", "through the gap");
         Assert.Equal(In(1.5m), OpeningTest.Opening(pad, Drafting.Of(Order(pad)).Patterns[0], []));
+    }
+
+    [Fact]
+    public void Edges_that_a_hem_or_a_turning_encloses_are_not_finished_besides()
+    {
+        // Their thread is not counted either.
+        CushionSpecification pillow = KnifeEdge(18, 18, BackZipper with { Return = Length.Zero }) with
+        {
+            EdgeFinish = RawEdgeFinish.Overedge,
+        };
+        const string But = "but for those that a hem or a turning encloses, taking nothing off";
+
+        InOrder(pillow, "the raw edges of every piece of the cover, taking nothing off");
+        InOrder(pillow with { Closure = new EnvelopeClosure(Side.Bottom, In(0.5m), In(4)) }, $"of every piece of the cover, {But}");
+        InOrder(
+            pillow with
+            {
+                Construction = Construction.Flanged,
+                Flange = new FlangeSpecification(FlangeLayers.Double, In(2), In(0.5m)),
+                Closure = new ZipperClosure(Side.Bottom, Length.Zero, In(0.75m)),
+            },
+            But
+        );
     }
 
     [Fact]

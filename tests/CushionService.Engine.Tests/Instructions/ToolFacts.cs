@@ -4,6 +4,7 @@ using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Fillings;
 using CushionService.Engine.Specifications.Shapes;
+using CushionService.Engine.Specifications.Trimmings;
 using CushionService.Engine.Tests.Quoting;
 
 namespace CushionService.Engine.Tests.Instructions;
@@ -67,6 +68,25 @@ public sealed class ToolFacts
         Assert.Contains(Tool.HandNeedle, tools);
         Assert.DoesNotContain(Tool.ZipperFoot, tools);
         Assert.DoesNotContain(Tool.FoamKnife, tools);
+    }
+
+    [Theory]
+    [InlineData("Baste the welt to the right side of the top", true)]
+    [InlineData("Sew the top to the boxing", true)]
+    [InlineData("Wrap the strip round", false)]
+    public void Steps_that_clip_take_shears(string step, bool clips)
+    {
+        Quote quote = Trade.Quote(
+            Order(
+                Boxed(24, 22, 4, BackZipper, BoxingJoins.Back) with
+                {
+                    Trim = new TrimSpecification { Edging = new WeltSpecification([EdgingPlace.Top], In(0.15625m), WeltCut.Bias) },
+                }
+            )
+        );
+        int number = quote.Steps.Index().Single(one => one.Item.Text.ToString().Contains(step, StringComparison.Ordinal)).Index + 1;
+
+        Assert.Equal(clips, quote.Tools.Single(use => use.Tool == Tool.Shears).Steps.Contains(number));
     }
 
     [Fact]

@@ -48,7 +48,8 @@ public sealed class WaterfallStepFacts
                     HandSewn,
                     fabric,
                     "back",
-                    "Sew back to both back edges of main, right sides together, 120 in in all with 1/2 in seams; leave a gap"
+                    "Sew back to both back edges of main, right sides together, 120 in in all with 1/2 in seams; leave a gap "
+                        + "in the seam along the underside, 2 in short of each corner"
                 );
             }
 
@@ -82,6 +83,34 @@ public sealed class WaterfallStepFacts
             last,
             "turn the cover right side out"
         );
+    }
+
+    [Fact]
+    public void The_welt_of_its_sides_runs_past_the_ends_of_the_back()
+    {
+        CushionSpecification welted = Boxed(20, 20, 4, HandSewn) with
+        {
+            Construction = Construction.Waterfall,
+            Trim = new TrimSpecification
+            {
+                Edging = new WeltSpecification([EdgingPlace.Left, EdgingPlace.Right], In(0.15625m), WeltCut.Bias),
+            },
+        };
+        const string Ends = "Sew the ends of back to right and left, right sides together, 8 in in all with 1/2 in seams";
+
+        InOrder(welted, $"{Ends}, close to the edging.");
+        InOrder(welted with { Trim = new TrimSpecification() }, $"{Ends}.");
+    }
+
+    [Fact]
+    public void A_bull_nose_is_clipped_as_other_curves_are()
+    {
+        CushionSpecification nosed = Boxed(20, 20, 4, HandSewn) with { Construction = Construction.Waterfall, Front = FrontShape.BullNose };
+
+        InOrder(nosed, "to the back; clip main round the front every 1/2 in to within 1/8 in of the seam line.");
+        // Clips end 1/8 in from the seam line.
+        InOrder(nosed with { SeamAllowance = In(0.125m) }, "once along the underside, to the back.");
+        InOrder(nosed with { Front = FrontShape.Square }, "to the back; clip main at the two front corners.");
     }
 
     [Fact]

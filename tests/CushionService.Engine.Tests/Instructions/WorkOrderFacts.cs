@@ -21,6 +21,7 @@ public sealed class WorkOrderFacts
         "step.gores",
         "step.hem",
         "step.stay-stitch",
+        "step.stay-stitch-hollows",
         "step.taper",
         "step.channels",
         "step.gather",

@@ -5,6 +5,7 @@ using CushionService.Engine.Specifications.Closures;
 using CushionService.Engine.Specifications.Outlines;
 using CushionService.Engine.Specifications.Shapes;
 using CushionService.Engine.Specifications.Stocks;
+using CushionService.Engine.Specifications.Trimmings;
 using static CushionService.Engine.Tests.Instructions.StepOrder;
 
 namespace CushionService.Engine.Tests.Instructions;
@@ -106,6 +107,17 @@ public sealed class ZipperStepFacts
             "in from each corner past the zipper's mark to where the shorter zipper ends, 2 in from it, and backstitch there; "
                 + "machine-baste between the ends, 14 in."
         );
+        // Beside an edging nothing is basted, and its tapes are sewn on between the same ends.
+        CushionSpecification edged = KnifeEdge(18, 18, BackZipper with { Return = Length.Zero }) with
+        {
+            Trim = new TrimSpecification { Edging = new WeltSpecification([EdgingPlace.Top], In(0.15625m), WeltCut.Bias) },
+        };
+        InOrder(
+            With(edged, Closed(14)),
+            "where the shorter zipper ends, 2 in from it, and backstitch there.",
+            "Sew one tape of the open zipper, face down, to the top between the ends of that seam, close to its edging"
+        );
+        InOrder(Order(edged), "Sew one tape of the open zipper, face down, to the top between the marks, close to its edging");
     }
 
     [Fact]

@@ -87,7 +87,7 @@ public sealed class FlangedFacts
         );
         Assert.Contains(
             Quote(Order(KnifeEdge(20, 20, HookAndLoop(0.5m, 1.5m, Side.Bottom)))).Steps,
-            step => step.Text.ToString().Contains("1/2 in short of each end.", StringComparison.Ordinal)
+            step => step.Text.ToString().Contains("1/2 in short of the seam line at each end.", StringComparison.Ordinal)
         );
 
         static PanelMark[] Marks(Quote quote, string part, MarkPurpose purpose) =>

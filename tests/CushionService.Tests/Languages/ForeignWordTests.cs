@@ -87,6 +87,24 @@ public sealed partial class ForeignWordTests
         }
     }
 
+    // French has the word too.
+    [Theory]
+    [InlineData("ShapeTexts.NeedsRectangle")]
+    [InlineData("TrimTexts.get_DeepTufts")]
+    public void A_wanted_outline_is_called_by_the_word_of_the_language(string name)
+    {
+        // The outline that was given is drawn at random, and is another.
+        Message message = Enumerable
+            .Range(0, Draws)
+            .Select(draw => MessageSamples.Draw(name, new Random(draw), "Xq"))
+            .First(message => message.Arguments.All(argument => $"{argument.Value}" != "rectangle"));
+
+        Assert.Contains("„Rechteck“", new MessageWriter(Language.German, LengthUnit.Centimetre).Text(message), StringComparison.Ordinal);
+        string spanish = new MessageWriter(Language.Spanish, LengthUnit.Centimetre).Text(message);
+        Assert.Contains("«rectángulo»", spanish, StringComparison.Ordinal);
+        Assert.DoesNotContain("rectangle", spanish, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("Der Stoff must breiter sein.")]
     [InlineData("Couper the tissu.")]

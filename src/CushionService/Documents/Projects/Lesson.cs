@@ -22,6 +22,7 @@ internal sealed record Lesson(Message Title, Message How)
             "step.close-loop" => new(LessonTexts.CloseLoopTitle, LessonTexts.CloseLoopHow),
             "step.hem" => new(LessonTexts.HemTitle, LessonTexts.HemHow),
             "step.stay-stitch" => new(LessonTexts.StayStitchTitle, LessonTexts.StayStitchHow),
+            "step.stay-stitch-hollows" => new(LessonTexts.StayStitchHollowsTitle, LessonTexts.StayStitchHollowsHow),
             "step.taper" => new(LessonTexts.TaperTitle, LessonTexts.TaperHow),
             "step.channels" => new(LessonTexts.ChannelsTitle, LessonTexts.ChannelsHow),
             "step.tuft-pleats" => new(LessonTexts.TuftPleatsTitle, LessonTexts.TuftPleatsHow),

@@ -33,6 +33,7 @@ internal static class CoverUse
         "vents",
         "handle-ends",
         "stay-stitch",
+        "stay-stitch-hollows",
     ];
 
     // All that can be done to a cover that is turned right side out.
