@@ -50,8 +50,9 @@ export class Words {
 
   /** What a violation is in a shopper's words, where they are known and nothing is left open in them; else in the service's. */
   violation({ code, detail, arguments: holes }) {
-    const said = this.#found(`code.${code}`) ? this.say(`code.${code}`, plain(holes)) : "{}";
-    return /\{\w*\}/.test(said) ? detail : said;
+    // A refusal that says what would help has the refusal proper inside.
+    const said = this.#found(`code.${code}`) && this.say(`code.${code}`, { ...holes, ...holes?.problem?.arguments });
+    return !said || /\{\w+\}/.test(said) ? detail : said;
   }
 
   /** The name of a field: a kind by its group's, a size of the outline by its own, what else belongs to a group by both. */
@@ -81,13 +82,4 @@ function readable(name) {
     .replaceAll("-", " ")
     .toLowerCase();
   return words.charAt(0).toUpperCase() + words.slice(1);
-}
-
-// The words and numbers of a message, those of a message within it too: a refusal with what would help has the refusal inside.
-function plain(holes) {
-  return Object.entries(holes ?? {}).reduce(
-    (all, [name, value]) =>
-      typeof value === "object" ? { ...all, ...plain(value?.arguments) } : { ...all, [name]: value },
-    {},
-  );
 }
